@@ -1,0 +1,57 @@
+import { bad, good, type Outcome } from '../../problem';
+import { COORDINATE_LIMIT, type ScanFile } from './scanFile';
+import { weldSoup } from './weld';
+
+const HEADER_BYTES = 84;
+const FACET_BYTES = 50;
+
+/** Is the file exactly as long as its facet count says? Then it is binary, whatever its header text claims. */
+export function fitsBinaryStl(bytes: Uint8Array): boolean {
+  return bytes.length >= HEADER_BYTES && HEADER_BYTES + FACET_BYTES * facetCount(bytes) === bytes.length;
+}
+
+/**
+ * Binary STL: 80 bytes of header, a little-endian facet count, 50 bytes a facet (normal, three corners, attribute).
+ * Stored normals and attributes are not used: the order of the corners says which side is out.
+ * Errors with their byte: TRUNCATED, COUNT_MISMATCH, NO_TRIANGLES, BAD_NUMBER, COORD_RANGE.
+ */
+export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
+  if (bytes.length < HEADER_BYTES) {
+    return bad('TRUNCATED', { bytes: bytes.length, expectedBytes: HEADER_BYTES }, { byte: bytes.length });
+  }
+  const count = facetCount(bytes);
+  const expectedBytes = HEADER_BYTES + FACET_BYTES * count;
+  if (expectedBytes !== bytes.length) {
+    const facetsPresent = (bytes.length - HEADER_BYTES) / FACET_BYTES;
+    const code = expectedBytes > bytes.length && facetsPresent < count && count < 1e8 ? 'TRUNCATED' : 'COUNT_MISMATCH';
+    return bad(code, { bytes: bytes.length, expectedBytes, facetsSaid: count, facetsPresent: Math.floor(facetsPresent) },
+      { byte: code === 'TRUNCATED' ? bytes.length : Math.min(expectedBytes, 80) });
+  }
+  if (count === 0) return bad('NO_TRIANGLES', {}, { byte: 80 });
+  const soup = new Float32Array(9 * count);
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  let largest = 0;
+  for (let facet = 0, q = 0; facet < count; facet++) {
+    const at = HEADER_BYTES + FACET_BYTES * facet + 12;
+    for (let k = 0; k < 36; k += 4) {
+      const x = view.getFloat32(at + k, true);
+      const size = Math.abs(x);
+      if (!(size <= COORDINATE_LIMIT)) {
+        return bad(Number.isFinite(x) ? 'COORD_RANGE' : 'BAD_NUMBER',
+          { text: String(x), facet: facet + 1, limit: COORDINATE_LIMIT }, { byte: at + k });
+      }
+      if (size > largest) largest = size;
+      soup[q++] = x;
+    }
+  }
+  return good({
+    mesh: weldSoup(soup), format: 'stl', trianglesRead: count, coordinateStep: float32Step(largest), findings: [],
+  });
+}
+
+function facetCount(bytes: Uint8Array): number {
+  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(80, true);
+}
+
+/** Distance between neighboring float32 numbers of this size (IEEE 754: 24 bits of significand). */
+export const float32Step = (size: number): number => (size > 0 ? 2 ** (Math.floor(Math.log2(size)) - 23) : 0);

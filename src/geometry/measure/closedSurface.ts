@@ -1,0 +1,62 @@
+import { coneLoops, findLoops, type Capped, type Loop } from '../repair/closeCycle';
+import { pairEdges, type EdgePairs } from '../repair/edges';
+import { dropCollapsed, mergeDuplicates } from '../repair/facets';
+import { applyFlips, orientPatches, type Orientation } from '../repair/orient';
+import type { TriangleMesh } from '../triangleMesh';
+
+/** What was done to a scan to give it an inside, in counts. Nothing else is ever done to it. */
+export interface RepairCounts {
+  collapsed: number;
+  merged: number;
+  cancelled: number;
+  flipped: number;
+  openEdges: number;
+  sharedEdges: number;
+  oneSidedEdges: number;
+}
+
+export interface ClosedSurface {
+  capped: Capped;
+  pairs: EdgePairs;
+  loops: Loop[];
+  counts: RepairCounts;
+  oneSidedArea: number;
+}
+
+/**
+ * Gives any triangle list an inside: collapsed and repeated facets go, neighbors are made to agree, and what is left open is
+ * closed algebraically. The input mesh is not changed. Linear but for a sort of the facets when some edge is not shared by two.
+ */
+export function closeSurface(input: TriangleMesh): ClosedSurface {
+  const collapsed = dropCollapsed(input);
+  let mesh = collapsed.mesh;
+  let pairs = pairEdges(mesh);
+  let merged = { merged: 0, cancelled: 0 };
+  if (pairs.openCount + pairs.shared.length + pairs.conflictCount > 0) {
+    const result = mergeDuplicates(mesh);
+    merged = result;
+    if (result.mesh !== mesh) {
+      mesh = result.mesh;
+      pairs = pairEdges(mesh);
+    }
+  }
+  const orientation = orientPatches(mesh, pairs);
+  const loops = findLoops(mesh, pairs, orientation.flip);
+  if (orientation.flippedCount > 0) {
+    mesh = { positions: mesh.positions, triangles: mesh.triangles.slice() };
+    applyFlips(mesh, orientation.flip);
+  }
+  const counts = countRepairs({ collapsed: collapsed.dropped, ...merged }, pairs, orientation);
+  return { capped: coneLoops(mesh, loops), pairs, loops, counts, oneSidedArea: orientation.oneSidedArea };
+}
+
+function countRepairs(
+  facets: { collapsed: number; merged: number; cancelled: number }, pairs: EdgePairs, orientation: Orientation,
+): RepairCounts {
+  let sharedEdges = 0;
+  for (let i = 0; i < pairs.shared.length; i += pairs.shared[i]! + 1) sharedEdges++;
+  return {
+    collapsed: facets.collapsed, merged: facets.merged, cancelled: facets.cancelled, flipped: orientation.flippedCount,
+    openEdges: pairs.openCount, sharedEdges, oneSidedEdges: orientation.oneSidedEdges,
+  };
+}

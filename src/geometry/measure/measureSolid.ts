@@ -1,0 +1,195 @@
+import { bad, good, type Outcome } from '../../problem';
+import { measureRim, rimDoubtMm3, type Rim } from '../repair/rims';
+import { boundsOf, extentsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
+import { closeSurface, type ClosedSurface, type RepairCounts } from './closedSurface';
+import { tabulatePieces, type Piece, type PieceTable } from './pieces';
+import { assignRoles, type Role, type Roles } from './roles';
+import { windingAlongLines, type WindingSums } from './windingLines';
+
+/** Lines across for the overlap watch (cells of 1 % of the size) and, once something is found, for its volume. */
+const WATCH_LINES = 96;
+const FINE_LINES = 640;
+
+/** Overlap below this share of the volume is left in the plain sum and only widens the range. */
+const OVERLAP_SHARE = 1e-4;
+
+/** A volume whose caps could change it by more than this share is not one to pour on. Chosen here. */
+const DOUBT_LIMIT = 0.25;
+
+/** The same for what coordinates written too coarsely could change. */
+const PRECISION_LIMIT = 0.02;
+
+/** What the volume could be off by, in mm3, each at about 95 of 100. */
+export interface Doubt {
+  capsMm3: number;
+  islandsMm3: number;
+  overlapMm3: number;
+  coordinatesMm3: number;
+}
+
+export interface PieceGroup {
+  count: number;
+  volumeMm3: number;
+}
+
+/** The measured solid: everything in mm, nothing rounded, nothing done to it that `repairs` and `rims` do not name. */
+export interface SolidMeasure {
+  volumeMm3: number;
+  doubt: Doubt;
+  areaMm2: number;
+  /** Of the pieces that count: islands and sheets do not stretch it. */
+  bounds: Bounds;
+  extentsMm: [number, number, number];
+  pieces: number;
+  byRole: Record<Role, PieceGroup>;
+  turnedPieces: PieceGroup;
+  rims: Rim[];
+  repairs: RepairCounts;
+  closed: boolean;
+  method: 'exact' | 'field';
+  winding: WindingSums;
+  /** Signed sum of the counted pieces before overlaps were taken out. */
+  plainSumMm3: number;
+}
+
+export interface SolidOptions {
+  /** Smallest step of the coordinates, mm: what rounding in the file could move the surface by. */
+  coordinateStepMm: number;
+  /** True for vertices made by a cut of ours: a rim of these alone is closed flat without doubt. */
+  isCutVertex?: (vertex: number) => boolean;
+  onProgress?: (share: number) => void;
+}
+
+/**
+ * Volume, area, size, pieces and rims of a scan, closed or not.
+ * A closed, outward mesh without overlaps gets its exact volume by the divergence theorem; overlaps are found by winding along
+ * lines and taken out. Errors: NO_TRIANGLES, DEGENERATE_ONLY, ZERO_VOLUME, NOT_CLOSED, NOT_ORIENTED, PRECISION, TOO_SMALL.
+ */
+export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome<SolidMeasure> {
+  const progress = options.onProgress ?? (() => undefined);
+  if (mesh.triangles.length === 0) return bad('NO_TRIANGLES');
+  const surface = closeSurface(mesh);
+  progress(0.5);
+  if (surface.capped.surfaceCount === 0) return bad(surface.counts.cancelled > 0 ? 'ZERO_VOLUME' : 'DEGENERATE_ONLY', { ...surface.counts });
+  const table = tabulatePieces(surface.capped, surface.pairs, surface.loops);
+  const roles = assignRoles(surface.capped.mesh, table);
+  progress(0.7);
+  const rims = measureRims(surface, table, roles, options);
+  const solid = sumUp(surface, table, roles, rims, options);
+  progress(1);
+  return refusal(solid, surface, table) ?? good(solid);
+}
+
+const isCounted = (role: Role): boolean => role === 'body' || role === 'void';
+
+/** The rims of the pieces that count. */
+function measureRims(surface: ClosedSurface, table: PieceTable, roles: Roles, options: SolidOptions): Rim[] {
+  const { mesh } = surface.capped;
+  const rims: Rim[] = [];
+  for (const loop of surface.loops) {
+    if (loop.vertices.length < 3 || !isCounted(roles.role[table.pieceOf[loop.triangle]!]!)) continue;
+    const isCut = options.isCutVertex !== undefined && loop.vertices.every(options.isCutVertex);
+    const isLoose = loop.vertices.length === 3 && isFacet(mesh, loop.triangle, loop.vertices);
+    rims.push(measureRim(mesh.positions, loop, isCut ? 'cut' : isLoose ? 'loose facet' : undefined));
+  }
+  return rims.sort((a, b) => b.areaMm2 - a.areaMm2);
+}
+
+function isFacet(mesh: TriangleMesh, t: number, vertices: readonly number[]): boolean {
+  return [0, 1, 2].every((e) => vertices.includes(mesh.triangles[3 * t + e]!));
+}
+
+function sumUp(
+  surface: ClosedSurface, table: PieceTable, roles: Roles, rims: Rim[], options: SolidOptions,
+): SolidMeasure {
+  const byRole = groupByRole(table.pieces, roles);
+  const plainSumMm3 = byRole.body.volumeMm3 + byRole.void.volumeMm3;
+  const counted = countedMesh(surface, table, roles);
+  const bounds = boundsOf(counted);
+  const winding = watchOverlaps(counted, bounds, plainSumMm3);
+  const excess = winding.doubledMm3 + winding.negativeMm3;
+  const overlaps = Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3) > OVERLAP_SHARE * Math.abs(plainSumMm3);
+  const areaMm2 = table.pieces.reduce((sum, p, i) => sum + (isCounted(roles.role[i]!) ? p.areaMm2 : 0), 0);
+  return {
+    volumeMm3: overlaps ? plainSumMm3 - excess : plainSumMm3,
+    doubt: {
+      capsMm3: rims.reduce((sum, rim) => sum + rimDoubtMm3(rim), 0),
+      islandsMm3: Math.abs(byRole.island.volumeMm3),
+      overlapMm3: overlaps ? winding.latticeErrorMm3 : Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3),
+      coordinatesMm3: (options.coordinateStepMm * areaMm2) / 2,
+    },
+    areaMm2, bounds, extentsMm: extentsOf(bounds), pieces: table.pieces.length, byRole,
+    turnedPieces: groupOf(table.pieces, (i) => roles.turned[i] === 1),
+    rims, repairs: surface.counts,
+    closed: surface.counts.openEdges + surface.counts.sharedEdges + surface.counts.oneSidedEdges === 0,
+    method: overlaps ? 'field' : 'exact', winding, plainSumMm3,
+  };
+}
+
+/** The closed chain of the pieces that count, each facing its settled way. */
+function countedMesh(surface: ClosedSurface, table: PieceTable, roles: Roles): TriangleMesh {
+  const { mesh } = surface.capped;
+  if (roles.role.every(isCounted) && roles.turned.every((t) => t === 0)) return mesh;
+  const kept: number[] = [];
+  for (let t = 0; t < table.pieceOf.length; t++) {
+    const piece = table.pieceOf[t]!;
+    if (!isCounted(roles.role[piece]!)) continue;
+    const [a, b, c] = [mesh.triangles[3 * t]!, mesh.triangles[3 * t + 1]!, mesh.triangles[3 * t + 2]!];
+    if (roles.turned[piece] === 1) kept.push(a, c, b);
+    else kept.push(a, b, c);
+  }
+  return { positions: mesh.positions, triangles: Int32Array.from(kept) };
+}
+
+/**
+ * Looks along all three axes, since a flat overlap can slip between lines that run along it; then measures what was found along
+ * the axis that saw it best.
+ */
+function watchOverlaps(mesh: TriangleMesh, bounds: Bounds, plainSumMm3: number): WindingSums {
+  const watch = ([0, 1, 2] as const).map((axis) => ({ axis, sums: windingAlongLines(mesh, bounds, { axis, across: WATCH_LINES }) }));
+  const found = watch.filter(({ sums }) => sums.doubledMm3 - sums.negativeMm3 > 1e-9 * Math.abs(plainSumMm3));
+  if (found.length === 0) return watch[0]!.sums;
+  const best = found.reduce((a, b) => (relativeError(b.sums) < relativeError(a.sums) ? b : a));
+  return windingAlongLines(mesh, bounds, { axis: best.axis, across: FINE_LINES });
+}
+
+const relativeError = (w: WindingSums): number => w.latticeErrorMm3 / (w.doubledMm3 - w.negativeMm3);
+
+function groupByRole(pieces: readonly Piece[], roles: Roles): Record<Role, PieceGroup> {
+  const group = (role: Role): PieceGroup => {
+    const members = groupOf(pieces, (i) => roles.role[i] === role);
+    const signed = pieces.reduce((s, p, i) => s + (roles.role[i] !== role ? 0 : roles.turned[i] === 1 ? -p.volumeMm3 : p.volumeMm3), 0);
+    return { count: members.count, volumeMm3: signed };
+  };
+  return { body: group('body'), void: group('void'), 'inner solid': group('inner solid'), island: group('island'), sheet: group('sheet') };
+}
+
+function groupOf(pieces: readonly Piece[], belongs: (i: number) => boolean): PieceGroup {
+  let count = 0;
+  let volumeMm3 = 0;
+  pieces.forEach((piece, i) => {
+    if (!belongs(i)) return;
+    count++;
+    volumeMm3 += piece.volumeMm3;
+  });
+  return { count, volumeMm3 };
+}
+
+/** Why there is no trustworthy volume, if there is none. */
+function refusal(solid: SolidMeasure, surface: ClosedSurface, table: PieceTable): Outcome<never> | undefined {
+  const totalArea = table.pieces.reduce((s, p) => s + p.areaMm2, 0);
+  const open = surface.counts.openEdges > 0;
+  const values = { openEdges: surface.counts.openEdges, pieces: solid.pieces, sheets: solid.byRole.sheet.count };
+  if (open && surface.oneSidedArea > totalArea / 2) return bad('NOT_ORIENTED', { ...values, oneSidedEdges: surface.counts.oneSidedEdges });
+  if (solid.byRole.body.count === 0 || !(solid.volumeMm3 > 0)) return bad(open ? 'NOT_CLOSED' : 'ZERO_VOLUME', values);
+  const capShare = solid.doubt.capsMm3 / solid.volumeMm3;
+  if (capShare > DOUBT_LIMIT) {
+    return bad('NOT_CLOSED', {
+      ...values, doubtCm3: solid.doubt.capsMm3 / 1000, volumeCm3: solid.volumeMm3 / 1000, doubtShare: capShare,
+      largestRimMm: solid.rims[0]?.lengthMm ?? 0,
+    });
+  }
+  const stepShare = solid.doubt.coordinatesMm3 / solid.volumeMm3;
+  if (stepShare > PRECISION_LIMIT) return bad('PRECISION', { doubtShare: stepShare });
+  return undefined;
+}
