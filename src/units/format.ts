@@ -1,0 +1,82 @@
+import {
+  CM3_PER_FL_OZ, CM3_PER_GAL, G_PER_LB, G_PER_OZ, KG_M3_PER_LB_FT3, KPA_PER_PSI, MM_PER_IN,
+} from './constants';
+import type { QuantityKind, RatioValue, ScalarKind } from './kinds';
+
+export type Show = 'metric' | 'us' | 'both';
+
+/**
+ * A quantity in words and both systems: `264 mm (10.39 in)`, `500 g (1 lb 1.6 oz)`. The value is in the inside unit of
+ * its kind. Thousands are never separated by a comma: they are not separated at all.
+ */
+export function formatQuantity(kind: ScalarKind, value: number, show: Show = 'both'): string {
+  const [metric, us] = FORMATS[kind](value);
+  if (us === undefined || show === 'metric') return metric;
+  return show === 'us' ? us : `${metric} (${us})`;
+}
+
+export const formatLength = (valueMm: number, show?: Show): string => formatQuantity('length', valueMm, show);
+export const formatMass = (valueG: number, show?: Show): string => formatQuantity('mass', valueG, show);
+export const formatVolume = (valueCm3: number, show?: Show): string => formatQuantity('volume', valueCm3, show);
+export const formatDensity = (valueKgM3: number, show?: Show): string => formatQuantity('density', valueKgM3, show);
+
+/** `52:100`, A first. */
+export const formatRatio = (ratio: RatioValue): string => `${numberText(ratio.a)}:${numberText(ratio.b)}`;
+
+/** `1 %`, `0.5 %`: three significant digits at most. */
+export const formatShare = (share: number): string => `${Number((100 * share).toPrecision(3))} %`;
+
+/** Grams as the scale shows them: as many decimals as its step has. */
+export const formatGrams = (massG: number, stepG: number): string => `${massG.toFixed(decimalsOf(stepG))} g`;
+
+/** A number without unit, without trailing zeros and without separators. */
+export function numberText(value: number): string {
+  return String(Number(value.toPrecision(12)));
+}
+
+/** Decimals needed to write a step: 0.05 -> 2, 1 -> 0. */
+export function decimalsOf(step: number): number {
+  for (let decimals = 0; decimals < 12; decimals += 1) {
+    const shifted = step * 10 ** decimals;
+    if (Math.abs(shifted - Math.round(shifted)) <= 1e-9 * shifted) return decimals;
+  }
+  return 12;
+}
+
+/** The unit word for a readout, e.g. in a list of readings; `ratio` and the pure numbers have none. */
+export function readbackOf(kind: QuantityKind, value: number | RatioValue): string {
+  if (typeof value === 'object') return formatRatio(value);
+  return kind === 'ratio' ? numberText(value) : formatQuantity(kind, value);
+}
+
+type Formatter = (value: number) => [metric: string, us?: string];
+
+const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
+  length: (mm) => [`${upTo(mm, Math.abs(mm) < 10 ? 2 : 1)} mm`, `${(mm / MM_PER_IN).toFixed(2)} in`],
+  mass: (g) => [`${upTo(g, Math.abs(g) < 10 ? 2 : 1)} g`, poundsAndOunces(g)],
+  volume: (cm3) => [`${upTo(cm3, Math.abs(cm3) < 100 ? 1 : 0)} cm3`, usVolume(cm3)],
+  density: (kgM3) => [`${kgM3.toFixed(1)} kg/m3`, `${(kgM3 / KG_M3_PER_LB_FT3).toFixed(2)} lb/ft3`],
+  temperature: (c) => [`${upTo(c, 1)} C`, `${upTo(1.8 * c + 32, 1)} F`],
+  temperatureDifference: (k) => [`${upTo(k, 1)} K`, `${upTo(1.8 * k, 1)} F of difference`],
+  pressure: (kpa) => [`${upTo(kpa, 2)} kPa`, `${(kpa / KPA_PER_PSI).toFixed(2)} psi`],
+  share: (share) => [formatShare(share)],
+  packFactor: (factor) => [factor.toFixed(2)],
+  overpack: (share) => [`${upTo(100 * share, 1)} % of the minimum fill`],
+  plain: (value) => [numberText(value)],
+};
+
+/** At most so many decimals, no trailing zeros, never "-0". */
+const upTo = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)) + 0);
+
+function poundsAndOunces(massG: number): string {
+  const tenths = Math.round((10 * Math.abs(massG)) / G_PER_OZ);
+  const sign = massG < 0 && tenths > 0 ? '-' : '';
+  const ounces = (tenths % 160) / 10;
+  if (Math.abs(massG) < G_PER_LB && tenths < 160) return `${sign}${upTo(ounces, 1)} oz`;
+  const pounds = Math.floor(tenths / 160);
+  return ounces === 0 ? `${sign}${pounds} lb` : `${sign}${pounds} lb ${upTo(ounces, 1)} oz`;
+}
+
+const usVolume = (cm3: number): string => (Math.abs(cm3) < CM3_PER_GAL
+  ? `${(cm3 / CM3_PER_FL_OZ).toFixed(1)} fl oz`
+  : `${(cm3 / CM3_PER_GAL).toFixed(2)} gal`);

@@ -1,0 +1,15 @@
+import { bad, good } from '../problem';
+import type { Outcome } from '../problem';
+import { INPUT_BOUNDS } from './rules';
+import type { BoundedInput } from './rules';
+
+/** The number itself if it is finite and inside the bounds of its kind; else a problem that names the input. */
+export function checkInput(value: number, bounds: BoundedInput, input: string = bounds): Outcome<number> {
+  if (typeof value !== 'number' || !Number.isFinite(value)) {
+    return bad('INPUT_NOT_A_NUMBER', { input, value: String(value) });
+  }
+  const rule: { low: number; high: number; lowExcluded?: boolean; unit: string } = INPUT_BOUNDS[bounds];
+  const tooLow = rule.lowExcluded === true ? value <= rule.low : value < rule.low;
+  if (!tooLow && value <= rule.high) return good(value);
+  return bad('INPUT_OUT_OF_BOUNDS', { input, value, low: rule.low, high: rule.high, unit: rule.unit });
+}

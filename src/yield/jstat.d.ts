@@ -1,0 +1,10 @@
+/** The few functions we use of jstat 1.9.6, which ships no types. */
+declare module 'jstat' {
+  const jstat: {
+    normal: {
+      cdf(x: number, mean: number, sd: number): number;
+      inv(p: number, mean: number, sd: number): number;
+    };
+  };
+  export default jstat;
+}
