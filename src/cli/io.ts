@@ -1,0 +1,12 @@
+/** The only way out of a command: tests give their own, `main.ts` gives the process's. */
+export interface Io {
+  /** Data. Nothing else goes to stdout. */
+  out: (text: string) => void;
+  /** Messages and progress, to stderr. */
+  note: (text: string) => void;
+  readFile: (path: string) => Uint8Array;
+  readStdin: () => Uint8Array;
+  writeFile: (path: string, data: string | Uint8Array) => void;
+  /** Is stderr a terminal? Only then is progress drawn. */
+  isTerminal: boolean;
+}

@@ -1,0 +1,119 @@
+import type { Assumption, Estimate, Source } from '../estimate';
+import { bad, good, type Outcome, type Problem } from '../problem';
+import {
+  cutMesh, findFloor, measureSolid, placeMesh, type CutPlane, type Floor, type Rim, type ScanFile, type SolidMeasure,
+  type TriangleMesh, type UpAxis,
+} from '../geometry';
+import { settleScale, type FileUnit, type Scale, type Span, type TapedExtent } from './scale';
+import { sizeFindings } from './sizeFindings';
+
+/** 1 cm3 (1 mL) is 1000 mm3: the one place where shapes become amounts. */
+const MM3_PER_CM3 = 1000;
+
+export interface SizeOptions {
+  fileUnit?: FileUnit;
+  taped?: readonly TapedExtent[];
+  span?: Span;
+  /** Which axis of the file is up as poured; +z is assumed, and said, when it is not given. */
+  up?: UpAxis;
+  cuts?: readonly CutPlane[];
+  onProgress?: (share: number) => void;
+}
+
+/** The size of a scan: what it holds, how sure that is, and what had to be done to find out. */
+export interface Size {
+  volumeCm3: Estimate;
+  areaCm2: number;
+  /** x, y, z of the placed piece: wide, deep, tall. */
+  extentsMm: [number, number, number];
+  triangles: number;
+  pieces: number;
+  holes: number;
+  rims: Rim[];
+  closed: boolean;
+  method: 'exact' | 'field';
+  scale: Scale;
+  up: UpAxis;
+  doubts: SizeDoubts;
+  floor?: Floor;
+  assumptions: Assumption[];
+  findings: Problem[];
+}
+
+/** Half-widths at 95 of 100, cm3. Independent of each other, so they add as squares (JCGM 100:2008, 5.1.2). */
+export interface SizeDoubts {
+  caps: number;
+  scale: number;
+  islands: number;
+  overlaps: number;
+  coordinates: number;
+}
+
+/**
+ * The volume of a scan with its range, in cm3. Errors: those of `settleScale` and `measureSolid`, and CUT_EMPTY.
+ *
+ * @example
+ * const scan = readScan({ bytes, name: 'troll.stl' });
+ * const size = scan.ok ? sizeScan(scan.value, { up: '+y', taped: [{ along: 'tall', lengthMm: 290 }] }) : scan;
+ */
+export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Size> {
+  const up = options.up ?? '+z';
+  const cuts = options.cuts ?? [];
+  const scale = settleScale(scan.mesh, { ...options, up, cuts });
+  if (!scale.ok) return scale;
+  options.onProgress?.(0.2);
+  const placed = placeMesh(scan.mesh, { up, mmPerUnit: scale.value.mmPerUnit });
+  const coordinateStepMm = scan.coordinateStep * scale.value.mmPerUnit;
+  const cut = measureCut(placed, cuts, coordinateStepMm, (share) => options.onProgress?.(0.2 + 0.8 * share));
+  if (!cut.ok) return cut;
+  const { solid, removedCm3 } = cut.value;
+  const doubts = doubtsOf(solid, scale.value);
+  const floor = cuts.length === 0 ? findFloor(placed) : undefined;
+  const size: Size = {
+    volumeCm3: volumeEstimate(solid, doubts, scale.value.from),
+    areaCm2: solid.areaMm2 / 100, extentsMm: solid.extentsMm, triangles: scan.trianglesRead, pieces: solid.pieces,
+    holes: solid.rims.filter((rim) => rim.kind === 'hole').length, rims: solid.rims, closed: solid.closed, method: solid.method,
+    scale: scale.value, up, doubts, assumptions: options.up === undefined ? [UP_ASSUMED] : [], findings: [],
+    ...(floor === undefined ? {} : { floor }),
+  };
+  const findings = sizeFindings({ scan, solid, scale: scale.value, doubts, cuts, floor, removedCm3 });
+  return good({ ...size, findings });
+}
+
+const UP_ASSUMED: Assumption = { name: 'up', value: '+z', unit: '', from: 'assumed' };
+
+interface CutSolid {
+  solid: SolidMeasure;
+  removedCm3: number | undefined;
+}
+
+/** Measures what the cuts leave, and what they took, where the whole could be measured at all. */
+function measureCut(
+  placed: TriangleMesh, cuts: readonly CutPlane[], coordinateStepMm: number, onProgress: (share: number) => void,
+): Outcome<CutSolid> {
+  const whole = measureSolid(placed, { coordinateStepMm, onProgress });
+  if (cuts.length === 0) return whole.ok ? good({ solid: whole.value, removedCm3: undefined }) : whole;
+  const { mesh, onCut } = cutMesh(placed, cuts);
+  if (mesh.triangles.length === 0) return bad('CUT_EMPTY');
+  const solid = measureSolid(mesh, { coordinateStepMm, onProgress, isCutVertex: (v) => onCut[v] === 1 });
+  if (!solid.ok) return solid;
+  const removedMm3 = whole.ok ? whole.value.volumeMm3 - solid.value.volumeMm3 : undefined;
+  return good({ solid: solid.value, removedCm3: removedMm3 === undefined ? undefined : removedMm3 / MM3_PER_CM3 });
+}
+
+function doubtsOf({ doubt, volumeMm3 }: SolidMeasure, scale: Scale): SizeDoubts {
+  return {
+    caps: doubt.capsMm3 / MM3_PER_CM3,
+    scale: (3 * scale.doubtShare * volumeMm3) / MM3_PER_CM3,
+    islands: doubt.islandsMm3 / MM3_PER_CM3,
+    overlaps: doubt.overlapMm3 / MM3_PER_CM3,
+    coordinates: doubt.coordinatesMm3 / MM3_PER_CM3,
+  };
+}
+
+function volumeEstimate(solid: SolidMeasure, doubts: SizeDoubts, scaleFrom: Scale['from']): Estimate {
+  const value = solid.volumeMm3 / MM3_PER_CM3;
+  const half = Math.hypot(...Object.values(doubts));
+  const from: Source = scaleFrom === 'taped' ? 'taped' : 'scanned';
+  return { value, low: Math.max(0, value - half), high: value + half, from };
+}
