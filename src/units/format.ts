@@ -43,7 +43,7 @@ export function decimalsOf(step: number): number {
   return 12;
 }
 
-/** The unit word for a readout, e.g. in a list of readings; `ratio` and the pure numbers have none. */
+/** Any quantity as text in both systems, a ratio as A:B. */
 export function readbackOf(kind: QuantityKind, value: number | RatioValue): string {
   if (typeof value === 'object') return formatRatio(value);
   return kind === 'ratio' ? numberText(value) : formatQuantity(kind, value);

@@ -136,17 +136,17 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Said>> = {
   }),
   SHORT_FILL_OUT_OF_REACH: (v) => ({
     text: `A chance of a short fill of ${v.share('chance')} would need a pack above ${v.plain('largest')}, `
-      + `since the batch is only known to ${v.share('sigmaShare')}.`,
+      + `since the pack is only known to ${v.share('sigmaShare')}.`,
     hint: 'Make a cup test today and measure the cavity better; then ask again, or allow a larger chance.',
   }),
   SHORT_FILL_LIKELY: (v) => ({
     text: `The chance of a short fill is ${v.share('chance')} at pack ${v.plain('packFactor')}; `
       + `over ${v.share('lookChance')} deserves a look, over ${v.share('stopChance')} a stop. `
-      + `The batch is known to ${v.share('sigmaShare')}.`,
+      + `The pack is known to ${v.share('sigmaShare')}.`,
     hint: 'First ask: is the mold warm, is every high spot vented, is the cup test from today? Only then pack more.',
   }),
   NO_CUP_TEST: (v) => ({
-    text: `Free rise ${v.density('freeRiseKgM3')} was not checked with a cup of today (it is ${v.text('from')}).`,
+    text: `Free rise ${v.density('freeRiseKgM3')} was not checked with a cup of today (source: ${v.text('from').replaceAll('-', ' ')}).`,
     hint: 'Foam a cup of known volume in this room today, trim and weigh it: the cheapest way to a surer batch.',
   }),
   PART_BELOW_SCALE: (v) => ({

@@ -1,7 +1,7 @@
 import type { Source } from '../estimate';
 import { bad, finding, good } from '../problem';
 import type { Outcome, Problem } from '../problem';
-import { batchBudget, sigmaShareOf } from './batchBudget';
+import { batchBudget, mixedSigmaShare, packSigmaShare } from './batchBudget';
 import type { BatchTerm } from './batchBudget';
 import type { BatchInputs } from './batchInputs';
 import type { MassRatio, MixRatio } from './foam';
@@ -31,7 +31,9 @@ export interface Batch extends RoundedParts {
   leastPack: number;
   moldedDensityKgM3: number;
   shortFillChance: number;
+  /** Relative standard uncertainty of the mixed mass, and of the pack it reaches in the mold. */
   sigmaShare: number;
+  packSigmaShare: number;
   uncertainty: BudgetRow<BatchTerm>[];
   /** As given, and by mass. */
   ratio: MixRatio;
@@ -89,24 +91,28 @@ function choosePack(inputs: BatchInputs, settled: SettledBatch): Outcome<{ packF
   if (wanted === undefined) {
     return good({ packFactor: noteIn(settled.assumptions)('pack_factor', RULES.packFactor), packFrom: 'assumed' });
   }
-  const sigmaShareAt = (pack: number): number => sigmaAt({ ...settled.mass, packFactor: pack }, settled);
+  const sigmaShareAt = (pack: number): number => sigmasAt({ ...settled.mass, packFactor: pack }, settled).packSigmaShare;
   const found = packForChance({ chance: wanted.value, leastPack: settled.leastPack, sigmaShareAt });
   return found.ok ? good({ packFactor: found.value, packFrom: wanted.from }) : found;
 }
 
-/** Without a cup test the sum of the named doubts flatters us: it is never taken below the floor of the rules. */
-function sigmaAt(mass: MixedMassInputs, { u, cupTested }: SettledBatch): number {
-  const sigma = sigmaShareOf(mass, u);
-  return cupTested ? sigma : Math.max(sigma, RULES.minSigmaNoCup.value);
+type Sigmas = Pick<Batch, 'sigmaShare' | 'packSigmaShare'>;
+
+/** Without a cup test the sum of the named doubts flatters us: neither is then taken below the floor of the rules. */
+function sigmasAt(mass: MixedMassInputs, { u, cupTested }: SettledBatch): Sigmas {
+  const floor = cupTested ? 0 : RULES.minSigmaNoCup.value;
+  return {
+    sigmaShare: Math.max(floor, mixedSigmaShare(mass, u)),
+    packSigmaShare: Math.max(floor, packSigmaShare(mass, u)),
+  };
 }
 
-function doubtsOf(mass: MixedMassInputs, settled: SettledBatch): Pick<
-  Batch, 'sigmaShare' | 'shortFillChance' | 'uncertainty'
-> {
-  const sigmaShare = sigmaAt(mass, settled);
-  if (sigmaShare > sigmaShareOf(mass, settled.u)) noteIn(settled.assumptions)('sigma_floor', RULES.minSigmaNoCup);
-  const chance = shortFillChance({ packFactor: mass.packFactor, leastPack: settled.leastPack, sigmaShare });
-  return { sigmaShare, shortFillChance: chance, uncertainty: batchBudget(mass, settled.u).rows };
+function doubtsOf(mass: MixedMassInputs, settled: SettledBatch): Sigmas & Pick<Batch, 'shortFillChance' | 'uncertainty'> {
+  const sigmas = sigmasAt(mass, settled);
+  if (sigmas.sigmaShare > mixedSigmaShare(mass, settled.u)) noteIn(settled.assumptions)('sigma_floor', RULES.minSigmaNoCup);
+  const { packFactor } = mass;
+  const chance = shortFillChance({ packFactor, leastPack: settled.leastPack, sigmaShare: sigmas.packSigmaShare });
+  return { ...sigmas, shortFillChance: chance, uncertainty: batchBudget(mass, settled.u).rows };
 }
 
 function rangeOf90(mixedG: number, sigmaShare: number): [number, number] {
@@ -124,7 +130,7 @@ function findingsOf(batch: Batch, inputs: BatchInputs, cupTested: boolean): Prob
   const chance = batch.shortFillChance;
   return [
     ...packFindings(batch.packFactor),
-    ...shortFillFindings({ chance, sigmaShare: batch.sigmaShare, packFactor: batch.packFactor }),
+    ...shortFillFindings({ chance, sigmaShare: batch.packSigmaShare, packFactor: batch.packFactor }),
     ...minFillFindings(inputs),
     ...(cupTested ? [] : [finding('NO_CUP_TEST', 'unknown', { freeRiseKgM3: inputs.freeRiseKgM3.value, from: inputs.freeRiseKgM3.from })]),
     ...scaleFindings({ ...batch, ratio: batch.massRatio }),

@@ -43,5 +43,14 @@ export function batchBudget(inputs: MixedMassInputs, u: BatchUncertainties): Bud
 }
 
 /** Combined standard uncertainty as a share of the mixed mass. */
-export const sigmaShareOf = (inputs: MixedMassInputs, u: BatchUncertainties): number =>
+export const mixedSigmaShare = (inputs: MixedMassInputs, u: BatchUncertainties): number =>
   batchBudget(inputs, u).combinedG / mixedMassG(inputs);
+
+/**
+ * The same doubt as a share of the foam that stays in the mold: the relative uncertainty of the pack really reached.
+ * Larger than that of the mix, and much larger where residue and vents take most of a small batch.
+ */
+export function packSigmaShare(inputs: MixedMassInputs, u: BatchUncertainties): number {
+  const foamG = pouredMassG({ ...inputs, ventsG: 0 });
+  return batchBudget(inputs, u).combinedG / foamG;
+}

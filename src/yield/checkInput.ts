@@ -8,8 +8,6 @@ export function checkInput(value: number, bounds: BoundedInput, input: string = 
   if (typeof value !== 'number' || !Number.isFinite(value)) {
     return bad('INPUT_NOT_A_NUMBER', { input, value: String(value) });
   }
-  const rule: { low: number; high: number; lowExcluded?: boolean; unit: string } = INPUT_BOUNDS[bounds];
-  const tooLow = rule.lowExcluded === true ? value <= rule.low : value < rule.low;
-  if (!tooLow && value <= rule.high) return good(value);
-  return bad('INPUT_OUT_OF_BOUNDS', { input, value, low: rule.low, high: rule.high, unit: rule.unit });
+  const { low, high, unit } = INPUT_BOUNDS[bounds];
+  return value >= low && value <= high ? good(value) : bad('INPUT_OUT_OF_BOUNDS', { input, value, low, high, unit });
 }

@@ -59,7 +59,7 @@ export type RuleName = keyof typeof RULES;
 
 /** Bounds of sense for what is typed (chosen by us, no source): outside, the input is refused by its name. */
 export const INPUT_BOUNDS = {
-  cavityCm3: { low: 0, high: 1e7, lowExcluded: true, unit: 'cm3' },
+  cavityCm3: { low: 0.1, high: 1e7, unit: 'cm3' },
   riserCm3: { low: 0, high: 1e7, unit: 'cm3' },
   freeRiseKgM3: { low: 5, high: 1000, unit: 'kg/m3' },
   minFillKgM3: { low: 5, high: 1500, unit: 'kg/m3' },
@@ -74,6 +74,6 @@ export const INPUT_BOUNDS = {
   uShare: { low: 0, high: 0.5, unit: '' },
   uAbsolute: { low: 0, high: 1e7, unit: '' },
   ratioOfSides: { low: 0.02, high: 50, unit: '' },
-} as const satisfies Record<string, { low: number; high: number; lowExcluded?: boolean; unit: string }>;
+} as const satisfies Record<string, { low: number; high: number; unit: string }>;
 
 export type BoundedInput = keyof typeof INPUT_BOUNDS;

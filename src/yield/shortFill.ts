@@ -7,7 +7,7 @@ export interface ShortFill {
   packFactor: number;
   /** The least pack that fills: minimum-fill over free-rise density, 1 when the minimum fill is not known. */
   leastPack: number;
-  /** Relative standard uncertainty of the batch. */
+  /** Relative standard uncertainty of the pack that is really reached. */
   sigmaShare: number;
 }
 
@@ -30,7 +30,7 @@ export interface WantedChance {
 
 /**
  * The pack factor that leaves just the wanted chance (0 to 0.5) of a short fill: the pack whose margin ln(k/least)
- * equals z times the uncertainty at that pack. The margin grows faster with the pack than the uncertainty can, so
+ * equals z times the uncertainty at that pack. The margin grows with the pack and the relative uncertainty does not, so
  * there is one solution and halving finds it. Beyond the largest allowed pack: SHORT_FILL_OUT_OF_REACH.
  */
 export function packForChance({ chance, leastPack, sigmaShareAt }: WantedChance): Outcome<number> {
