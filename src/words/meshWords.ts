@@ -8,6 +8,7 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   NOT_CLOSED: notClosed,
   ZERO_VOLUME: (v) => ({ text: `The surface encloses nothing (${counted(v.pieces ?? 1, 'piece')}).`, hint: 'Check that the scan is of a solid piece and not of one flat side.' }),
   DEGENERATE_ONLY: (v) => ({ text: `All ${amount(v.collapsed)} triangles are collapsed to a line or a point.`, hint: 'Export the scan again, without rounding its coordinates.' }),
+  TOO_SMALL: (v) => ({ text: `The piece is ${amount(v.longestMm)} mm long: nothing can be told of it.`, hint: 'Check the unit of the file.' }),
   NOT_ORIENTED: (v) => v.part === 'turned'
     ? { text: `${counted(v.count, 'facet')} faced the wrong way and ${v.count === 1 ? 'was' : 'were'} turned.`, hint: 'Nothing to do: the area of each patch decided.' }
     : { text: `The surface has no inside: at ${counted(v.oneSidedEdges ?? v.count, 'edge')} it turns over on itself.`, hint: 'Have the scanner program remake the mesh there.' },

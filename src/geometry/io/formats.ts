@@ -2,7 +2,7 @@ import { bad, type Outcome } from '../../problem';
 import { readObj } from './obj';
 import type { ScanFile } from './scanFile';
 import { readAsciiStl, startsLikeAsciiStl } from './stlAscii';
-import { fitsBinaryStl, readBinaryStl } from './stlBinary';
+import { announcesFacets, fitsBinaryStl, readBinaryStl } from './stlBinary';
 import { excerpt, isBlank } from './text';
 
 export interface ScanFormat {
@@ -44,8 +44,20 @@ function readStl(bytes: Uint8Array): Outcome<ScanFile> {
   if (fitsBinaryStl(bytes)) return readBinaryStl(bytes);
   const refused = notText(bytes, false);
   if (refused !== undefined) return refused;
-  return startsLikeAsciiStl(bytes) ? readAsciiStl(bytes) : readBinaryStl(bytes);
+  return isAscii(bytes) ? readAsciiStl(bytes) : readBinaryStl(bytes);
 }
+
+/**
+ * Which of the two STL forms a file that fits neither is most likely meant to be, so that the error helps. A header with
+ * control bytes and a believable facet count is a binary one, even if it starts with "solid"; text is an ASCII one.
+ */
+function isAscii(bytes: Uint8Array): boolean {
+  if (startsLikeAsciiStl(bytes)) return !(bytes.subarray(0, 80).some(isControl) && announcesFacets(bytes));
+  return bytes.length >= 84 && !bytes.subarray(0, 512).some(isControl);
+}
+
+/** A byte that no text file holds. */
+const isControl = (byte: number): boolean => (byte < 32 && !isBlank(byte)) || byte === 127;
 
 function readObjText(bytes: Uint8Array): Outcome<ScanFile> {
   if (fitsBinaryStl(bytes) && bytes.length > 84) return bad('WRONG_FORMAT', { said: 'OBJ', is: 'STL' }, { byte: 0 });

@@ -89,9 +89,6 @@ function readVertex(s: ObjState, fields: number[]): Problem | undefined {
     const [from, to] = [fields[2 * k + 2]!, fields[2 * k + 3]!];
     const x = numberIn(s.bytes, from, to);
     if (!Number.isFinite(x)) return refuse('BAD_NUMBER', { text: excerpt(s.bytes, from, to) }, from);
-    if (k < 3 && Math.abs(x) > COORDINATE_LIMIT) {
-      return refuse('COORD_RANGE', { text: excerpt(s.bytes, from, to), limit: COORDINATE_LIMIT }, from);
-    }
     if (k === 3 && count === 4 && x !== 1) return refuse('UNSUPPORTED_FEATURE', { text: `weight ${x}` }, from);
     if (k < 3) push(s.points, x);
   }
@@ -150,6 +147,10 @@ function cutFaces(s: ObjState): Problem | undefined {
   for (let i = 0; i < s.corners.length; ) {
     const count = s.corners[i]!;
     const ring = s.corners.slice(i + 2, i + 2 + count);
+    const far = ring.find((v) => isFar(points, v));
+    if (far !== undefined) {
+      return refuse('COORD_RANGE', { text: `vertex ${far + 1}`, limit: COORDINATE_LIMIT }, s.corners[i + 1]!);
+    }
     const triangles = cutPolygon(points, ring);
     if (triangles === undefined) return refuse('BAD_POLYGON', { corners: count, limit: POLYGON_LIMIT }, s.corners[i + 1]!);
     if (count > 3) noteFlatness(s, points, ring);
@@ -158,6 +159,10 @@ function cutFaces(s: ObjState): Problem | undefined {
   }
   return undefined;
 }
+
+/** Only vertices that faces use count: scanners leave strays behind. */
+const isFar = (p: Float64Array, v: number): boolean =>
+  Math.max(Math.abs(p[3 * v]!), Math.abs(p[3 * v + 1]!), Math.abs(p[3 * v + 2]!)) > COORDINATE_LIMIT;
 
 /** A corner more than 1 % of the polygon's size off its plane makes the volume depend on where it is cut. */
 function noteFlatness(s: ObjState, points: Float64Array, ring: number[]): void {

@@ -10,6 +10,9 @@ export function fitsBinaryStl(bytes: Uint8Array): boolean {
   return bytes.length >= HEADER_BYTES && HEADER_BYTES + FACET_BYTES * facetCount(bytes) === bytes.length;
 }
 
+/** Does the count stand for a file that somebody could have? 50 million facets are 2.5 GB. */
+export const announcesFacets = (bytes: Uint8Array): boolean => bytes.length >= HEADER_BYTES && facetCount(bytes) < 5e7;
+
 /**
  * Binary STL: 80 bytes of header, a little-endian facet count, 50 bytes a facet (normal, three corners, attribute).
  * Stored normals and attributes are not used: the order of the corners says which side is out.

@@ -1,6 +1,7 @@
 import { bad, good, type Outcome } from '../../problem';
 import { measureRim, rimDoubtMm3, type Rim } from '../repair/rims';
-import { boundsOf, extentsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
+import { boundsOf, diagonalOf, extentsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
+import { localOrigin } from './divergence';
 import { closeSurface, type ClosedSurface, type RepairCounts } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
 import { assignRoles, type Role, type Roles } from './roles';
@@ -15,6 +16,9 @@ const OVERLAP_SHARE = 1e-4;
 
 /** A volume whose caps could change it by more than this share is not one to pour on. Chosen here. */
 const DOUBT_LIMIT = 0.25;
+
+/** A piece smaller than this is not one: a micrometer across. */
+const SMALLEST_MM = 1e-3;
 
 /** The same for what coordinates written too coarsely could change. */
 const PRECISION_LIMIT = 0.02;
@@ -68,6 +72,9 @@ export interface SolidOptions {
 export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome<SolidMeasure> {
   const progress = options.onProgress ?? (() => undefined);
   if (mesh.triangles.length === 0) return bad('NO_TRIANGLES');
+  const whole = boundsOf(mesh);
+  if (diagonalOf(whole) === 0) return bad('DEGENERATE_ONLY', { collapsed: mesh.triangles.length / 3 });
+  if (!(diagonalOf(whole) > SMALLEST_MM)) return bad('TOO_SMALL', { longestMm: Math.max(...extentsOf(whole)) });
   const surface = closeSurface(mesh);
   progress(0.5);
   if (surface.capped.surfaceCount === 0) return bad(surface.counts.cancelled > 0 ? 'ZERO_VOLUME' : 'DEGENERATE_ONLY', { ...surface.counts });
@@ -142,18 +149,31 @@ function countedMesh(surface: ClosedSurface, table: PieceTable, roles: Roles): T
 }
 
 /**
- * Looks along all three axes, since a flat overlap can slip between lines that run along it; then measures what was found along
- * the axis that saw it best.
+ * Looks along all three axes, since a flat overlap can slip between lines that run along it; then measures what was found with
+ * many more lines, the mesh turned askew: a face parallel to the lattice would fall in or out of it as a whole.
  */
 function watchOverlaps(mesh: TriangleMesh, bounds: Bounds, plainSumMm3: number): WindingSums {
-  const watch = ([0, 1, 2] as const).map((axis) => ({ axis, sums: windingAlongLines(mesh, bounds, { axis, across: WATCH_LINES }) }));
-  const found = watch.filter(({ sums }) => sums.doubledMm3 - sums.negativeMm3 > 1e-9 * Math.abs(plainSumMm3));
-  if (found.length === 0) return watch[0]!.sums;
-  const best = found.reduce((a, b) => (relativeError(b.sums) < relativeError(a.sums) ? b : a));
-  return windingAlongLines(mesh, bounds, { axis: best.axis, across: FINE_LINES });
+  const watch = ([0, 1, 2] as const).map((axis) => windingAlongLines(mesh, bounds, { axis, across: WATCH_LINES }));
+  const found = watch.find((sums) => sums.doubledMm3 - sums.negativeMm3 > 1e-9 * Math.abs(plainSumMm3));
+  if (found === undefined) return watch[0]!;
+  const askew = turnAskew(mesh);
+  return windingAlongLines(askew, boundsOf(askew), { axis: 0, across: FINE_LINES });
 }
 
-const relativeError = (w: WindingSums): number => w.latticeErrorMm3 / (w.doubledMm3 - w.negativeMm3);
+/** Two turns by angles that no modeler uses, about the center of the bounds. */
+function turnAskew({ positions: p, triangles }: TriangleMesh): TriangleMesh {
+  const [s1, c1, s2, c2] = [Math.sin(0.37), Math.cos(0.37), Math.sin(0.59), Math.cos(0.59)];
+  const origin = localOrigin({ positions: p, triangles });
+  const turned = new Float64Array(p.length);
+  for (let i = 0; i < p.length; i += 3) {
+    const x = p[i]! - origin[0], y = p[i + 1]! - origin[1], z = p[i + 2]! - origin[2];
+    const x1 = c1 * x - s1 * y, y1 = s1 * x + c1 * y;
+    turned[i] = c2 * x1 + s2 * z;
+    turned[i + 1] = y1;
+    turned[i + 2] = c2 * z - s2 * x1;
+  }
+  return { positions: turned, triangles };
+}
 
 function groupByRole(pieces: readonly Piece[], roles: Roles): Record<Role, PieceGroup> {
   const group = (role: Role): PieceGroup => {
