@@ -6,6 +6,9 @@ export interface Io {
   note: (text: string) => void;
   readFile: (path: string) => Uint8Array;
   readStdin: () => Uint8Array;
+  /** A file of the sample-meshes folder that comes with the program. */
+  readSample: (name: string) => Uint8Array;
+  makeFolder: (path: string) => void;
   writeFile: (path: string, data: string | Uint8Array) => void;
   /** Is stderr a terminal? Only then is progress drawn. */
   isTerminal: boolean;

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
 import { EXIT } from './exit';
 import { run } from './run';
 
@@ -24,6 +24,8 @@ try {
     note: (text) => write(2, text),
     readFile: (path) => readFileSync(path),
     readStdin: () => readFileSync(0),
+    readSample: (name) => readFileSync(new URL(`../../sample-meshes/${name}`, import.meta.url)),
+    makeFolder: (path) => mkdirSync(path, { recursive: true }),
     writeFile: (path, data) => writeFileSync(path, data),
     isTerminal: process.stderr.isTTY,
   }, RISEWRIGHT_VERSION);

@@ -1,5 +1,6 @@
 import type { Size } from '../plan';
 import { formatLength, formatVolume, type Show } from '../units';
+import { assumptionWords } from '../words/assumptionWords';
 import { say } from '../words/say';
 import { amount } from '../words/sentence';
 import { sizeBecause } from '../words/sizeWords';
@@ -12,7 +13,7 @@ export function sizeText(file: string, size: Size, show: Show): string {
     const { text, hint } = say(problem);
     return `  ${STATUS_WORDS[problem.status].padEnd(11)} ${text} ${hint}`;
   });
-  const assumed = size.assumptions.map((a) => `  Assumed     ${a.name} is ${a.value}${a.unit === '' ? '' : ` ${a.unit}`}`);
+  const assumed = size.assumptions.map((assumption) => `  Assumed     ${assumptionWords(assumption)}`);
   const { value, low, high, from } = size.volumeCm3;
   return [
     file, ...findings, ...assumed, ...sizeBecause(size).map((line) => `  Because     ${line}`),

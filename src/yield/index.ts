@@ -16,3 +16,7 @@ export { INPUT_BOUNDS, RULES } from './rules';
 export type { Rule, RuleName } from './rules';
 export type { Assumption } from './settleBatch';
 export type { BudgetRow } from './uncertainty';
+export { wallHoldUp } from './holdUp';
+export type { DrainingWall } from './holdUp';
+export { isocyanateIndex } from './isocyanateIndex';
+export type { ReactiveParts } from './isocyanateIndex';

@@ -1,0 +1,27 @@
+import type { Shop } from './shop';
+
+/** Kilograms per cubic meter in one pound per cubic foot, exact: 0.45359237 / 0.3048^3. */
+const PCF = 0.45359237 / 0.3048 ** 3;
+
+/** An invented two-person shop to try things with. Nothing in it is a fact about any material. */
+export const SAMPLE_SHOP: Shop = {
+  schema: 'risewright/shop@1',
+  name: 'Wrack Lane Puppet Works (invented)',
+  foams: [
+    {
+      name: 'Sample Foam Light', freeRiseKgM3: 6 * PCF, freeRiseFrom: 'data-sheet', ratio: { a: 100, b: 55, by: 'mass' },
+      partDensities: { aKgM3: 1100, bKgM3: 1200 }, creamS: 40, riseS: 150, openMin: 25,
+    },
+    {
+      name: 'Sample Foam Firm', freeRiseKgM3: 12 * PCF, freeRiseFrom: 'data-sheet', ratio: { a: 38, b: 100, by: 'mass' },
+      creamS: 50, openMin: 35,
+    },
+  ],
+  silicones: [{ name: 'Sample Silicone 25', densityGCm3: 1.18, ratio: { base: 10, catalyst: 1, by: 'mass' }, potLifeMin: 25, linearShrink: 0.002, kitsKg: [1.1, 5.5] }],
+  stock: [
+    { card: 'Sample Foam Light', lot: 'L-07', aKg: 2.0, bKg: 1.1, openedMonths: 9 },
+    { card: 'Sample Foam Firm', aKg: 0.7, bKg: 1.7 },
+    { card: 'Sample Silicone 25', baseKg: 6.0, catalystKg: 0.6 },
+  ],
+  scale: { stepG: 1, maxG: 5000 },
+};

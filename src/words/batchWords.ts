@@ -1,0 +1,33 @@
+import type { Pour } from '../plan';
+import { formatDensity, formatGrams, formatVolume } from '../units';
+import { ratioSentenceParts } from '../yield';
+import { amount, percent } from './sentence';
+import { ratioSentence } from './yieldWords';
+
+/** A chance as people say it: "1 in 120", never a percentage. */
+export function chanceWords(chance: number): string {
+  if (chance < 0.001) return 'under 1 in 1\u2009000';
+  if (chance > 0.4) return 'about 1 in 2';
+  return `about 1 in ${amount(1 / chance, 2)}`;
+}
+
+/** Where the grams come from, one line each. */
+export function batchBecause({ cavityCm3, batch }: Pour): string[] {
+  const { inputs, residueWords } = { inputs: batch.inputs, residueWords: amount(batch.inputs.residueG) };
+  const volumeCm3 = cavityCm3.value + inputs.riserCm3;
+  return [
+    ratioSentence(ratioSentenceParts(batch)),
+    `${formatVolume(volumeCm3)} to fill, at a free rise of ${formatDensity(inputs.freeRiseKgM3)} packed ${amount(batch.packFactor)} times, `
+      + `plus ${amount(inputs.ventsG)} g out of the vents, ${percent(inputs.gasLossShare)} of gas and ${residueWords} g that stay in the cup.`,
+    `Just filling could take more or less: one standard deviation is ${percent(batch.sigmaShare)}, most of it from ${mostDoubt(batch.uncertainty)}.`,
+  ];
+}
+
+function mostDoubt(rows: Pour['batch']['uncertainty']): string {
+  const top = [...rows].sort((a, b) => b.share - a.share)[0];
+  return top === undefined ? 'nothing' : `the ${top.input.replace(/_/g, ' ')} (${percent(top.share)} of the doubt)`;
+}
+
+/** "A 379 g, B 209 g, together 588 g". */
+export const gramsLine = ({ batch }: Pour): string =>
+  `A ${formatGrams(batch.partAG, batch.stepG)}, B ${formatGrams(batch.partBG, batch.stepG)}, together ${formatGrams(batch.totalG, batch.stepG)}`;
