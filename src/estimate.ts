@@ -1,7 +1,16 @@
 /** How a number is known. The words are those of the screens and of the JSON. */
 export type Source =
-  | 'given' | 'file' | 'taped' | 'weighed' | 'scanned' | 'water-fill' | 'data-sheet' | 'cup-test' | 'assumed'
-  | 'learned' | 'chosen';
+  | 'given'
+  | 'file'
+  | 'taped'
+  | 'weighed'
+  | 'scanned'
+  | 'water-fill'
+  | 'data-sheet'
+  | 'cup-test'
+  | 'assumed'
+  | 'learned'
+  | 'chosen';
 
 /** A number that is never shown without its range and its source. The unit is in the name of the field that holds it. */
 export interface Estimate {

@@ -8,29 +8,102 @@ export type Status = 'fine' | 'look' | 'stop' | 'unknown';
 
 /** Codes about files and meshes. The words are fixed by the command-line contract: add none. */
 export const MESH_CODES = [
-  'BAD_INDEX', 'BAD_NUMBER', 'BAD_POLYGON', 'BAD_REFERENCE', 'BAD_TRANSFORM', 'BAD_UNIT', 'COORD_RANGE',
-  'CORRUPT_ARCHIVE', 'COUNT_MISMATCH', 'CYCLE', 'DEGENERATE_FACES', 'DEGENERATE_ONLY', 'DUPLICATE_FACES', 'EMPTY_FILE',
-  'ENCODING', 'ENDIAN', 'FAR_FROM_ORIGIN', 'IGNORED_ELEMENTS', 'INDEX_OUT_OF_RANGE', 'INSIDE_OUT', 'MIRRORED',
-  'MULTI_SHELL', 'NESTED_SHELL', 'NON_MANIFOLD', 'NON_PLANAR', 'NORMAL_MISMATCH', 'NOT_A_MESH', 'NOT_CLOSED',
-  'NOT_ORIENTED', 'NO_TRIANGLES', 'PRECISION', 'REPAIRED', 'SELF_INTERSECT', 'SLIVERS', 'SYNTAX', 'THIN', 'TOO_LARGE',
-  'TOO_SMALL', 'TRAILING_DATA', 'TRUNCATED', 'T_JUNCTION', 'UNITS_SUSPECT', 'UNSAFE_ARCHIVE', 'UNSAFE_XML',
-  'UNSUPPORTED_ENCODING', 'UNSUPPORTED_FEATURE', 'UNSUPPORTED_FORMAT', 'WELDED', 'WINDING_CONFLICT', 'WRONG_FORMAT',
+  'BAD_INDEX',
+  'BAD_NUMBER',
+  'BAD_POLYGON',
+  'BAD_REFERENCE',
+  'BAD_TRANSFORM',
+  'BAD_UNIT',
+  'COORD_RANGE',
+  'CORRUPT_ARCHIVE',
+  'COUNT_MISMATCH',
+  'CYCLE',
+  'DEGENERATE_FACES',
+  'DEGENERATE_ONLY',
+  'DUPLICATE_FACES',
+  'EMPTY_FILE',
+  'ENCODING',
+  'ENDIAN',
+  'FAR_FROM_ORIGIN',
+  'IGNORED_ELEMENTS',
+  'INDEX_OUT_OF_RANGE',
+  'INSIDE_OUT',
+  'MIRRORED',
+  'MULTI_SHELL',
+  'NESTED_SHELL',
+  'NON_MANIFOLD',
+  'NON_PLANAR',
+  'NORMAL_MISMATCH',
+  'NOT_A_MESH',
+  'NOT_CLOSED',
+  'NOT_ORIENTED',
+  'NO_TRIANGLES',
+  'PRECISION',
+  'REPAIRED',
+  'SELF_INTERSECT',
+  'SLIVERS',
+  'SYNTAX',
+  'THIN',
+  'TOO_LARGE',
+  'TOO_SMALL',
+  'TRAILING_DATA',
+  'TRUNCATED',
+  'T_JUNCTION',
+  'UNITS_SUSPECT',
+  'UNSAFE_ARCHIVE',
+  'UNSAFE_XML',
+  'UNSUPPORTED_ENCODING',
+  'UNSUPPORTED_FEATURE',
+  'UNSUPPORTED_FORMAT',
+  'WELDED',
+  'WINDING_CONFLICT',
+  'WRONG_FORMAT',
   'ZERO_VOLUME',
 ] as const;
 
 /** Codes about the pour: what goes into the cup and what comes of it. */
 export const YIELD_CODES = [
-  'INPUT_NOT_A_NUMBER', 'INPUT_OUT_OF_BOUNDS', 'INPUT_CONFLICT', 'RATIO_NOT_POSITIVE', 'RATIO_EXTREME', 'RATIO_REVERSED',
-  'PART_DENSITIES_NEEDED', 'MIN_FILL_NEEDED', 'MIN_FILL_BELOW_FREE_RISE', 'NOT_A_FOAM', 'PACK_REFUSED', 'PACK_UNUSUAL',
-  'SHORT_FILL_OUT_OF_REACH', 'SHORT_FILL_LIKELY', 'NO_CUP_TEST', 'PART_BELOW_SCALE', 'SCALE_COARSE', 'RATIO_ROUNDED',
-  'RESIDUE_LARGE', 'CUP_WEIGHTS', 'CUP_TEST_SMALL', 'FOAM_CARD_FIELD',
+  'INPUT_NOT_A_NUMBER',
+  'INPUT_OUT_OF_BOUNDS',
+  'INPUT_CONFLICT',
+  'RATIO_NOT_POSITIVE',
+  'RATIO_EXTREME',
+  'RATIO_REVERSED',
+  'PART_DENSITIES_NEEDED',
+  'MIN_FILL_NEEDED',
+  'MIN_FILL_BELOW_FREE_RISE',
+  'NOT_A_FOAM',
+  'PACK_REFUSED',
+  'PACK_UNUSUAL',
+  'SHORT_FILL_OUT_OF_REACH',
+  'SHORT_FILL_LIKELY',
+  'NO_CUP_TEST',
+  'PART_BELOW_SCALE',
+  'SCALE_COARSE',
+  'RATIO_ROUNDED',
+  'RESIDUE_LARGE',
+  'CUP_WEIGHTS',
+  'CUP_TEST_SMALL',
+  'FOAM_CARD_FIELD',
 ] as const;
 
 /** Codes of the plan, where shapes meet numbers and the user's choices. */
-export const PLAN_CODES = ['SCALE_UNKNOWN', 'SCALE_UNREACHED', 'CUT_AWAY', 'CUT_EMPTY', 'FLOOR_FOUND'] as const;
+export const PLAN_CODES = [
+  'SCALE_UNKNOWN',
+  'SCALE_UNREACHED',
+  'CUT_AWAY',
+  'CUT_EMPTY',
+  'FLOOR_FOUND',
+] as const;
 
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */
-export const CALL_CODES = ['BAD_CALL', 'NOT_BUILT_YET', 'CANNOT_READ_FILE', 'SHOP_FILE', 'CARD_UNKNOWN'] as const;
+export const CALL_CODES = [
+  'BAD_CALL',
+  'NOT_BUILT_YET',
+  'CANNOT_READ_FILE',
+  'SHOP_FILE',
+  'CARD_UNKNOWN',
+] as const;
 
 export type MeshCode = (typeof MESH_CODES)[number];
 export type YieldCode = (typeof YIELD_CODES)[number];
@@ -61,12 +134,13 @@ export type Outcome<T> = { ok: true; value: T } | { ok: false; problem: Problem 
 export const good = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
 export const bad = (
-  code: Code, values: Problem['values'] = {}, at?: Place,
+  code: Code,
+  values: Problem['values'] = {},
+  at?: Place,
 ): { ok: false; problem: Problem } => ({
   ok: false,
   problem: at === undefined ? { code, status: 'stop', values } : { code, status: 'stop', values, at },
 });
 
-export const finding = (
-  code: Code, status: Status, values: Problem['values'] = {}, at?: Place,
-): Problem => (at === undefined ? { code, status, values } : { code, status, values, at });
+export const finding = (code: Code, status: Status, values: Problem['values'] = {}, at?: Place): Problem =>
+  at === undefined ? { code, status, values } : { code, status, values, at };

@@ -4,7 +4,14 @@ export function boxQuads({ cornerMm, sizeMm }) {
   for (let n = 0; n < 8; n += 1) {
     for (let a = 0; a < 3; a += 1) points.push(cornerMm[a] + ((n >> a) & 1) * sizeMm[a]);
   }
-  const faces = [[0, 4, 6, 2], [1, 3, 7, 5], [0, 1, 5, 4], [2, 6, 7, 3], [0, 2, 3, 1], [4, 5, 7, 6]];
+  const faces = [
+    [0, 4, 6, 2],
+    [1, 3, 7, 5],
+    [0, 1, 5, 4],
+    [2, 6, 7, 3],
+    [0, 2, 3, 1],
+    [4, 5, 7, 6],
+  ];
   return { points, faces };
 }
 

@@ -61,8 +61,20 @@ export function gapBetween(lump, mesh) {
 
 // Corners at unit distance from the centre.
 const THIRD = 1 / Math.sqrt(3);
-const TETRAHEDRON = [[1, 1, 1], [1, -1, -1], [-1, 1, -1], [-1, -1, 1]].map((c) => c.map((v) => v * THIRD));
-const OCTAHEDRON = [[1, 0, 0], [-1, 0, 0], [0, 1, 0], [0, -1, 0], [0, 0, 1], [0, 0, -1]];
+const TETRAHEDRON = [
+  [1, 1, 1],
+  [1, -1, -1],
+  [-1, 1, -1],
+  [-1, -1, 1],
+].map((c) => c.map((v) => v * THIRD));
+const OCTAHEDRON = [
+  [1, 0, 0],
+  [-1, 0, 0],
+  [0, 1, 0],
+  [0, -1, 0],
+  [0, 0, 1],
+  [0, 0, -1],
+];
 
 // Triples of corners with all others strictly on one side, turned outward.
 function hullTriangles(corners) {

@@ -92,11 +92,16 @@ function startPoint({ corner, loop, mask, cell, grid }) {
 
 function makeQuads(values, { stride }, cells) {
   const quads = [];
-  EDGES.forEach(({ axis, from }, edge) => {
+  EDGES.forEach(({ axis, from }) => {
     if (from !== 0) return;
     const [b, c] = [(axis + 1) % 3, (axis + 2) % 3];
     // The four cells round a grid edge, anticlockwise seen from its far end, each with its own name for it.
-    const around = [[1, 1], [0, 1], [0, 0], [1, 0]].map(([db, dc]) => ({
+    const around = [
+      [1, 1],
+      [0, 1],
+      [0, 0],
+      [1, 0],
+    ].map(([db, dc]) => ({
       shift: db * stride[b] + dc * stride[c],
       edge: EDGES.findIndex((e) => e.axis === axis && e.from === (db << b) + (dc << c)),
     }));

@@ -23,7 +23,10 @@ export function area({ points, triangles }) {
 
 /** [dx, dy, dz] of the used vertices. */
 export function extents({ points, triangles }) {
-  const [low, high] = [[Infinity, Infinity, Infinity], [-Infinity, -Infinity, -Infinity]];
+  const [low, high] = [
+    [Infinity, Infinity, Infinity],
+    [-Infinity, -Infinity, -Infinity],
+  ];
   for (const v of triangles) {
     for (let a = 0; a < 3; a += 1) {
       low[a] = Math.min(low[a], points[3 * v + a]);

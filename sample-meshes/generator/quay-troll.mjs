@@ -79,12 +79,14 @@ function toInchesYUp(mesh) {
 function openings(body) {
   const loops = boundaryLoops(body);
   if (loops.length !== HOLES.length + 1) throw new Error(`openings: expected 4 loops, got ${loops.length}`);
-  const holes = loops.filter((loop) => !isRim(body, loop)).map((loop) => ({
-    at_mm: centreOf(loop.map((v) => pointAt(body.points, v))),
-    across_mm: to(loopAcross(body.points, loop), 2),
-    area_mm2: to(loopArea(body.points, loop), 2),
-    edges: loop.length,
-  }));
+  const holes = loops
+    .filter((loop) => !isRim(body, loop))
+    .map((loop) => ({
+      at_mm: centreOf(loop.map((v) => pointAt(body.points, v))),
+      across_mm: to(loopAcross(body.points, loop), 2),
+      area_mm2: to(loopArea(body.points, loop), 2),
+      edges: loop.length,
+    }));
   return { rim_area_mm2: to(rimArea(body), 3), holes };
 }
 
@@ -100,11 +102,20 @@ function speckFigures(lumps, body) {
   }));
   const outOfReach = specks.find(({ gap_mm }) => gap_mm < 5 || gap_mm > 20);
   if (outOfReach) throw new Error(`speckFigures: expected gaps of 5-20 mm, got ${outOfReach.gap_mm}`);
-  return { specks, speck_volume_mm3: to(lumps.reduce((sum, lump) => sum + volume(lump), 0), 3) };
+  return {
+    specks,
+    speck_volume_mm3: to(
+      lumps.reduce((sum, lump) => sum + volume(lump), 0),
+      3,
+    ),
+  };
 }
 
 function rimArea(open) {
-  return loopArea(open.points, boundaryLoops(open).find((loop) => isRim(open, loop)));
+  return loopArea(
+    open.points,
+    boundaryLoops(open).find((loop) => isRim(open, loop)),
+  );
 }
 
 function isRim(mesh, loop) {

@@ -10,7 +10,14 @@ export function sphere({ radiusMm, frequency }) {
   for (const [a, b, c] of icosahedronFaces()) {
     const at = (i, j) => {
       const k = frequency - i - j;
-      return vertex(mesh, index, onSphere([0, 1, 2].map((n) => a[n] * k + b[n] * i + c[n] * j), radiusMm));
+      return vertex(
+        mesh,
+        index,
+        onSphere(
+          [0, 1, 2].map((n) => a[n] * k + b[n] * i + c[n] * j),
+          radiusMm,
+        ),
+      );
     };
     for (let i = 0; i < frequency; i += 1) {
       for (let j = 0; j < frequency - i; j += 1) {
@@ -76,7 +83,13 @@ function vertex(mesh, index, p) {
 // Corners (0, +-1, +-g) and their cyclic shifts, g the golden ratio; faces are the triples 2 apart.
 function icosahedronFaces() {
   const g = (1 + Math.sqrt(5)) / 2;
-  const corners = [-1, 1].flatMap((s) => [-g, g].flatMap((t) => [[0, s, t], [t, 0, s], [s, t, 0]]));
+  const corners = [-1, 1].flatMap((s) =>
+    [-g, g].flatMap((t) => [
+      [0, s, t],
+      [t, 0, s],
+      [s, t, 0],
+    ]),
+  );
   const near = (p, q) => Math.abs(dot(minus(p, q), minus(p, q)) - 4) < 1e-9;
   return corners.flatMap((a, i) =>
     corners.slice(i + 1).flatMap((b, j) =>

@@ -82,7 +82,7 @@ function newtonStep({ field, p, hMm, inPlane }) {
   if (inPlane) g[2] = 0;
   const square = g[0] * g[0] + g[1] * g[1] + g[2] * g[2];
   const t = field(...p) / square;
-  const tooFar = Math.abs(t) * Math.sqrt(square) / hMm;
+  const tooFar = (Math.abs(t) * Math.sqrt(square)) / hMm;
   const shorten = tooFar > 1 ? 1 / tooFar : 1;
   return p.map((c, a) => c - t * shorten * g[a]);
 }

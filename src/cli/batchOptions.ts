@@ -13,10 +13,17 @@ export const BATCH_OPTIONS: readonly OptionSpec[] = [
   { flags: '--riser <volume>', about: 'riser that fills too (bare number: cm3)' },
   { flags: '--foam <card>', about: 'foam card of the shop, by its exact name' },
   { flags: '--free-rise <density>', about: 'free-rise density (bare number: kg/m3)' },
-  { flags: '--free-rise-from <source>', about: 'where that density is from', choices: ['data-sheet', 'cup-test'] },
+  {
+    flags: '--free-rise-from <source>',
+    about: 'where that density is from',
+    choices: ['data-sheet', 'cup-test'],
+  },
   { flags: '--ratio <a:b>', about: 'mixing ratio, A (isocyanate) first, as 52:100' },
   { flags: '--ratio-by <way>', about: 'what the ratio counts (assumed mass)', choices: ['mass', 'volume'] },
-  { flags: '--part-a-density <density>', about: 'liquid density of part A (bare number: kg/m3), for a ratio by volume' },
+  {
+    flags: '--part-a-density <density>',
+    about: 'liquid density of part A (bare number: kg/m3), for a ratio by volume',
+  },
   { flags: '--part-b-density <density>', about: 'liquid density of part B' },
   { flags: '--liquid-density <density>', about: 'liquid density of the mix (bare number: kg/m3)' },
   { flags: '--pack <factor>', about: 'pack factor: molded over free-rise density (assumed 1.30)' },
@@ -30,12 +37,29 @@ export const BATCH_OPTIONS: readonly OptionSpec[] = [
 ];
 
 export const LATER_BATCH_OPTIONS: readonly OptionSpec[] = [
-  '--core <scan>', '--core-offset <length>', '--armature <volume>', '--room <temperature>', '--mold-temp <temperature>',
-  '--pressure <pressure>', '--altitude <length>', '--cup-volume <volume>', '--mixers <count>',
+  '--core <scan>',
+  '--core-offset <length>',
+  '--armature <volume>',
+  '--room <temperature>',
+  '--mold-temp <temperature>',
+  '--pressure <pressure>',
+  '--altitude <length>',
+  '--cup-volume <volume>',
+  '--mixers <count>',
 ].map((flags) => ({ flags, about: 'not built yet' }));
 
 interface Numeric {
-  key: 'riserCm3' | 'minFillKgM3' | 'liquidKgM3' | 'packFactor' | 'shortFillChance' | 'overpackShare' | 'ventsG' | 'gasLossShare' | 'residueG' | 'scaleStepG';
+  key:
+    | 'riserCm3'
+    | 'minFillKgM3'
+    | 'liquidKgM3'
+    | 'packFactor'
+    | 'shortFillChance'
+    | 'overpackShare'
+    | 'ventsG'
+    | 'gasLossShare'
+    | 'residueG'
+    | 'scaleStepG';
   option: string;
   kind: ScalarKind;
   bareUnit?: string;
@@ -69,9 +93,13 @@ export function batchOptions(options: OptionValues, io: Io): Outcome<FoamAndChoi
     if (text === undefined) continue;
     const read = quantityOption(flagOf(option), text, kind, bareUnit, allowZero);
     if (!read.ok) return read;
-    chosen[key] = { value: read.value, from: key === 'packFactor' || key === 'shortFillChance' ? 'chosen' : 'given' };
+    chosen[key] = {
+      value: read.value,
+      from: key === 'packFactor' || key === 'shortFillChance' ? 'chosen' : 'given',
+    };
   }
-  if (chosen.scaleStepG === undefined && shop.value?.scale !== undefined) chosen.scaleStepG = { value: shop.value.scale.stepG, from: 'given' };
+  if (chosen.scaleStepG === undefined && shop.value?.scale !== undefined)
+    chosen.scaleStepG = { value: shop.value.scale.stepG, from: 'given' };
   return good({ ...foam.value, ...chosen });
 }
 
@@ -99,7 +127,8 @@ function foamOption(options: OptionValues, shop: Shop | undefined): Outcome<Foam
   if (!ratio.ok) return ratio;
   const liquid = card.value?.liquidDensityKgM3;
   return good({
-    freeRiseKgM3: freeRise.value, ratio: ratio.value,
+    freeRiseKgM3: freeRise.value,
+    ratio: ratio.value,
     ...(densities.value === undefined ? {} : { partDensities: densities.value }),
     ...(liquid === undefined ? {} : { liquidKgM3: { value: liquid, from: 'data-sheet' as const } }),
   });
@@ -108,7 +137,11 @@ function foamOption(options: OptionValues, shop: Shop | undefined): Outcome<Foam
 function cardOption(options: OptionValues, shop: Shop | undefined): Outcome<FoamCard | undefined> {
   const name = textOf(options, 'foam');
   if (name === undefined) return good(undefined);
-  if (shop === undefined) return bad('BAD_CALL', { text: `--foam "${name}" needs a shop to look in.`, hint: 'Add --shop FILE; "risewright sample DIR" writes one to try.' });
+  if (shop === undefined)
+    return bad('BAD_CALL', {
+      text: `--foam "${name}" needs a shop to look in.`,
+      hint: 'Add --shop FILE; "risewright sample DIR" writes one to try.',
+    });
   return foamNamed(shop, name);
 }
 
@@ -120,16 +153,26 @@ function freeRiseOption(options: OptionValues, card: FoamCard | undefined): Outc
     return read.ok ? good({ value: read.value, from: from ?? 'given' }) : read;
   }
   if (card !== undefined) return good({ value: card.freeRiseKgM3, from: from ?? card.freeRiseFrom });
-  return bad('BAD_CALL', { text: 'The foam is not known: no free-rise density and no card.', hint: 'Give --free-rise "6 pcf" and --ratio A:B, or --foam NAME with --shop FILE.' });
+  return bad('BAD_CALL', {
+    text: 'The foam is not known: no free-rise density and no card.',
+    hint: 'Give --free-rise "6 pcf" and --ratio A:B, or --foam NAME with --shop FILE.',
+  });
 }
 
 function mixRatio(options: OptionValues, card: FoamCard | undefined): Outcome<MixRatio> {
   const text = textOf(options, 'ratio');
   const by = textOf(options, 'ratioBy') as MixRatio['by'] | undefined;
   if (text === undefined) {
-    if (card === undefined) return bad('BAD_CALL', { text: 'The mixing ratio is missing.', hint: 'Give --ratio A:B, A (the isocyanate side) first, as on the label.' });
+    if (card === undefined)
+      return bad('BAD_CALL', {
+        text: 'The mixing ratio is missing.',
+        hint: 'Give --ratio A:B, A (the isocyanate side) first, as on the label.',
+      });
     if (by !== undefined && by !== card.ratio.by) {
-      return bad('BAD_CALL', { text: `The card gives its ratio by ${card.ratio.by}, not by ${by}.`, hint: 'Give --ratio as well.' });
+      return bad('BAD_CALL', {
+        text: `The card gives its ratio by ${card.ratio.by}, not by ${by}.`,
+        hint: 'Give --ratio as well.',
+      });
     }
     return good(card.ratio);
   }
@@ -142,14 +185,22 @@ function mixRatio(options: OptionValues, card: FoamCard | undefined): Outcome<Mi
   return good(typed);
 }
 
-function partDensities(options: OptionValues, card: FoamCard | undefined): Outcome<FoamCard['partDensities']> {
+function partDensities(
+  options: OptionValues,
+  card: FoamCard | undefined,
+): Outcome<FoamCard['partDensities']> {
   const [a, b] = [textOf(options, 'partADensity'), textOf(options, 'partBDensity')];
   if (a === undefined && b === undefined) return good(card?.partDensities);
-  if (a === undefined || b === undefined) return bad('BAD_CALL', { text: 'One part density alone does not help.', hint: 'Give --part-a-density and --part-b-density.' });
+  if (a === undefined || b === undefined)
+    return bad('BAD_CALL', {
+      text: 'One part density alone does not help.',
+      hint: 'Give --part-a-density and --part-b-density.',
+    });
   const aRead = quantityOption('--part-a-density', a, 'density', 'kg/m3');
   if (!aRead.ok) return aRead;
   const bRead = quantityOption('--part-b-density', b, 'density', 'kg/m3');
   return bRead.ok ? good({ aKgM3: aRead.value, bKgM3: bRead.value }) : bRead;
 }
 
-const flagOf = (option: string): string => `--${option.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
+const flagOf = (option: string): string =>
+  `--${option.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;

@@ -9,7 +9,12 @@ import { amount } from '../words/sentence';
 import { STATUS_WORDS } from './sizeText';
 
 /** The batch for a person: checks, what was assumed, why, cautions; the grams last. */
-export function batchText(pour: Pour, size: Size | undefined, findings: readonly Problem[], show: Show): string {
+export function batchText(
+  pour: Pour,
+  size: Size | undefined,
+  findings: readonly Problem[],
+  show: Show,
+): string {
   const { batch, cavityCm3 } = pour;
   const assumed = [...(size?.assumptions ?? []), ...batch.assumptions];
   return [

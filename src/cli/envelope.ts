@@ -27,17 +27,29 @@ export function findingJson(problem: Problem): FindingJson {
   const { count, effectCm3 } = problem.values;
   const at = problem.at;
   return {
-    code: problem.code, status: problem.status, text: `${text} ${hint}`,
+    code: problem.code,
+    status: problem.status,
+    text: `${text} ${hint}`,
     ...(typeof count === 'number' ? { count } : {}),
     ...(typeof effectCm3 === 'number' ? { effect_cm3: effectCm3 } : {}),
     ...(at?.xMm !== undefined && at.yMm !== undefined && at.zMm !== undefined
-      ? { at_mm: [at.xMm, at.yMm, at.zMm] as [number, number, number] } : {}),
+      ? { at_mm: [at.xMm, at.yMm, at.zMm] as [number, number, number] }
+      : {}),
   };
 }
 
-export const assumptionJson = ({ name, value, unit, from }: Assumption): Envelope['assumptions'][number] => ({ name, value, unit, from });
+export const assumptionJson = ({ name, value, unit, from }: Assumption): Envelope['assumptions'][number] => ({
+  name,
+  value,
+  unit,
+  from,
+});
 
 export function errorJson(problem: Problem, file?: string): string {
   const { text, hint } = say(problem);
-  return JSON.stringify({ schema: 'risewright/error@1', ...(file === undefined ? {} : { inputs: { file } }), error: { code: problem.code, text, hint } });
+  return JSON.stringify({
+    schema: 'risewright/error@1',
+    ...(file === undefined ? {} : { inputs: { file } }),
+    error: { code: problem.code, text, hint },
+  });
 }

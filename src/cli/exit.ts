@@ -1,14 +1,45 @@
 import type { Code } from '../problem';
 
 /** The exit codes of the command-line contract. */
-export const EXIT = { answered: 0, ourFault: 1, badCall: 2, unreadable: 3, noVolume: 4, unitUnknown: 5, strictStop: 6 } as const;
+export const EXIT = {
+  answered: 0,
+  ourFault: 1,
+  badCall: 2,
+  unreadable: 3,
+  noVolume: 4,
+  unitUnknown: 5,
+  strictStop: 6,
+} as const;
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
-const NO_VOLUME: readonly Code[] = ['NOT_CLOSED', 'NOT_ORIENTED', 'ZERO_VOLUME', 'DEGENERATE_ONLY', 'PRECISION', 'SELF_INTERSECT', 'TOO_SMALL'];
+const NO_VOLUME: readonly Code[] = [
+  'NOT_CLOSED',
+  'NOT_ORIENTED',
+  'ZERO_VOLUME',
+  'DEGENERATE_ONLY',
+  'PRECISION',
+  'SELF_INTERSECT',
+  'TOO_SMALL',
+];
 const UNREADABLE: readonly Code[] = [
-  'CANNOT_READ_FILE', 'EMPTY_FILE', 'UNSUPPORTED_FORMAT', 'UNSUPPORTED_ENCODING', 'NOT_A_MESH', 'WRONG_FORMAT', 'TRUNCATED',
-  'COUNT_MISMATCH', 'TRAILING_DATA', 'SYNTAX', 'BAD_NUMBER', 'COORD_RANGE', 'BAD_INDEX', 'INDEX_OUT_OF_RANGE', 'BAD_POLYGON',
-  'UNSUPPORTED_FEATURE', 'NO_TRIANGLES', 'SHOP_FILE',
+  'CANNOT_READ_FILE',
+  'EMPTY_FILE',
+  'UNSUPPORTED_FORMAT',
+  'UNSUPPORTED_ENCODING',
+  'NOT_A_MESH',
+  'WRONG_FORMAT',
+  'TRUNCATED',
+  'COUNT_MISMATCH',
+  'TRAILING_DATA',
+  'SYNTAX',
+  'BAD_NUMBER',
+  'COORD_RANGE',
+  'BAD_INDEX',
+  'INDEX_OUT_OF_RANGE',
+  'BAD_POLYGON',
+  'UNSUPPORTED_FEATURE',
+  'NO_TRIANGLES',
+  'SHOP_FILE',
 ];
 
 /** Which exit code a problem without an answer ends in. */

@@ -7,7 +7,7 @@ declare const RISEWRIGHT_VERSION: string;
 /** A pipe may take a while to drain, and may be closed by its reader: neither is a fault. */
 function write(fd: 1 | 2, text: string): void {
   const bytes = Buffer.from(text);
-  for (let at = 0; at < bytes.length; ) {
+  for (let at = 0; at < bytes.length;) {
     try {
       at += writeSync(fd, bytes, at);
     } catch (e) {
@@ -19,16 +19,20 @@ function write(fd: 1 | 2, text: string): void {
 }
 
 try {
-  process.exitCode = run(process.argv.slice(2), {
-    out: (text) => write(1, text),
-    note: (text) => write(2, text),
-    readFile: (path) => readFileSync(path),
-    readStdin: () => readFileSync(0),
-    readSample: (name) => readFileSync(new URL(`../../sample-meshes/${name}`, import.meta.url)),
-    makeFolder: (path) => mkdirSync(path, { recursive: true }),
-    writeFile: (path, data) => writeFileSync(path, data),
-    isTerminal: process.stderr.isTTY,
-  }, RISEWRIGHT_VERSION);
+  process.exitCode = run(
+    process.argv.slice(2),
+    {
+      out: (text) => write(1, text),
+      note: (text) => write(2, text),
+      readFile: (path) => readFileSync(path),
+      readStdin: () => readFileSync(0),
+      readSample: (name) => readFileSync(new URL(`../../sample-meshes/${name}`, import.meta.url)),
+      makeFolder: (path) => mkdirSync(path, { recursive: true }),
+      writeFile: (path, data) => writeFileSync(path, data),
+      isTerminal: process.stderr.isTTY,
+    },
+    RISEWRIGHT_VERSION,
+  );
 } catch (e) {
   write(2, `A fault of ours: ${e instanceof Error ? (e.stack ?? e.message) : String(e)}\n`);
   process.exitCode = EXIT.ourFault;

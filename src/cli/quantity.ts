@@ -3,7 +3,13 @@ import { readQuantity, type RatioValue, type Read, type ScalarKind } from '../un
 import { sayWhy } from '../words/quantityWords';
 
 /** Reads an option's quantity; what is ambiguous is refused with each reading, as nobody is there to be asked. */
-export function quantityOption(option: string, text: string, kind: ScalarKind, bareUnit?: string, allowZero = false): Outcome<number> {
+export function quantityOption(
+  option: string,
+  text: string,
+  kind: ScalarKind,
+  bareUnit?: string,
+  allowZero = false,
+): Outcome<number> {
   const read = readQuantity(text, kind, { ...(bareUnit === undefined ? {} : { bareUnit }), allowZero });
   return read.kind === 'one' ? good(read.value) : refused(option, text, read);
 }
@@ -17,6 +23,10 @@ type NotOne = Exclude<Read<number> | Read<RatioValue>, { kind: 'one' }>;
 
 function refused(option: string, text: string, read: NotOne): Outcome<never> {
   const { text: why, hint } = sayWhy(read.why);
-  const readings = read.kind === 'ask' ? read.readings.map((reading) => `"${reading.text}"`).join(' or ') : '';
-  return bad('BAD_CALL', { text: `${option} "${text}": ${why}${readings === '' ? '' : ` It can be ${readings}.`}`, hint });
+  const readings =
+    read.kind === 'ask' ? read.readings.map((reading) => `"${reading.text}"`).join(' or ') : '';
+  return bad('BAD_CALL', {
+    text: `${option} "${text}": ${why}${readings === '' ? '' : ` It can be ${readings}.`}`,
+    hint,
+  });
 }

@@ -6,7 +6,8 @@ import { errorJson } from './envelope';
 import { exitOf, type ExitCode } from './exit';
 import type { Io } from './io';
 
-export const showOf = (options: OptionValues): Show => (textOf(options, 'show') as Show | undefined) ?? 'both';
+export const showOf = (options: OptionValues): Show =>
+  (textOf(options, 'show') as Show | undefined) ?? 'both';
 
 /** The answer, to stdout or to the file of -o. */
 export function answer(text: string, options: OptionValues, io: Io): void {

@@ -10,8 +10,13 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
   let exit: ExitCode = EXIT.answered;
   const program = new Command('risewright')
     .description('From a scan of a sculpt to the grams of A and B to weigh, before a bucket is opened.')
-    .version(version).exitOverride().showSuggestionAfterError()
-    .configureOutput({ writeOut: io.out, writeErr: (text) => (args.includes('--json') ? undefined : io.note(text)) });
+    .version(version)
+    .exitOverride()
+    .showSuggestionAfterError()
+    .configureOutput({
+      writeOut: io.out,
+      writeErr: (text) => (args.includes('--json') ? undefined : io.note(text)),
+    });
   for (const spec of COMMANDS) addCommand(program, spec, (ended) => (exit = ended), io);
   try {
     program.parse(args, { from: 'user' });
@@ -20,17 +25,30 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
     if (!(e instanceof CommanderError)) throw e;
     if (e.exitCode === 0) return EXIT.answered;
     if (args.includes('--json')) {
-      complain({ code: 'BAD_CALL', status: 'stop', values: { text: e.message.replace(/^error: /, ''), hint: 'See --help.' } }, { json: true }, io);
+      complain(
+        {
+          code: 'BAD_CALL',
+          status: 'stop',
+          values: { text: e.message.replace(/^error: /, ''), hint: 'See --help.' },
+        },
+        { json: true },
+        io,
+      );
     }
     return EXIT.badCall;
   }
 }
 
 function addCommand(program: Command, spec: CommandSpec, done: (exit: ExitCode) => void, io: Io): void {
-  const command = program.command(`${spec.name}${spec.operands === undefined ? '' : ` ${spec.operands}`}`).description(spec.about);
+  const command = program
+    .command(`${spec.name}${spec.operands === undefined ? '' : ` ${spec.operands}`}`)
+    .description(spec.about);
   for (const option of [...spec.options, ...COMMON_OPTIONS]) command.addOption(optionOf(option));
   command.action((...params: unknown[]) => {
-    const operands = params.slice(0, -2).flat().filter((x): x is string => typeof x === 'string');
+    const operands = params
+      .slice(0, -2)
+      .flat()
+      .filter((x): x is string => typeof x === 'string');
     done(spec.run({ operands, options: params[params.length - 2] as OptionValues, io }));
   });
 }
@@ -38,6 +56,7 @@ function addCommand(program: Command, spec: CommandSpec, done: (exit: ExitCode) 
 function optionOf({ flags, about, repeat, choices }: OptionSpec): Option {
   const option = new Option(flags, about);
   if (choices !== undefined) option.choices(choices);
-  if (repeat === true) option.argParser((value: string, before: string[] | undefined) => [...(before ?? []), value]);
+  if (repeat === true)
+    option.argParser((value: string, before: string[] | undefined) => [...(before ?? []), value]);
   return option;
 }

@@ -1,6 +1,15 @@
 import { bad, good, type Outcome } from '../problem';
 import { readScan, SCAN_FORMATS, UP_AXES, type CutPlane, type ScanFile, type UpAxis } from '../geometry';
-import { FILE_UNITS, sizeScan, type Along, type FileUnit, type Size, type SizeOptions, type Span, type TapedExtent } from '../plan';
+import {
+  FILE_UNITS,
+  sizeScan,
+  type Along,
+  type FileUnit,
+  type Size,
+  type SizeOptions,
+  type Span,
+  type TapedExtent,
+} from '../plan';
 import { listOf, textOf, type OptionSpec, type OptionValues } from './command';
 import type { Io } from './io';
 import { quantityOption } from './quantity';
@@ -14,14 +23,24 @@ export const SCAN_OPTIONS: readonly OptionSpec[] = [
   { flags: '--span <points>', about: 'two points of the file, "x,y,z:x,y,z", in file units' },
   { flags: '--is <length>', about: 'how far apart the points of --span are' },
   { flags: '--up <axis>', about: 'axis of the file that is up as poured (assumed +z)', choices: UP_AXES },
-  { flags: '--cut <plane>', about: 'keep the side above a plane, "z=12mm" ("z<=12mm": below); in the file\'s own zero, turned up', repeat: true },
-  { flags: '--format <format>', about: 'kind of file, for stdin or an odd name', choices: SCAN_FORMATS.map((f) => f.key) },
+  {
+    flags: '--cut <plane>',
+    about: 'keep the side above a plane, "z=12mm" ("z<=12mm": below); in the file\'s own zero, turned up',
+    repeat: true,
+  },
+  {
+    flags: '--format <format>',
+    about: 'kind of file, for stdin or an odd name',
+    choices: SCAN_FORMATS.map((f) => f.key),
+  },
 ];
 
 /** Options of later stages that are already known by name: each is refused with "not built yet". */
 export const LATER_SCAN_OPTIONS: readonly OptionSpec[] = [
-  { flags: '--accuracy <level>', about: 'not built yet' }, { flags: '--offset <length>', about: 'not built yet', repeat: true },
-  { flags: '--voxel <length>', about: 'not built yet' }, { flags: '--workers <count>', about: 'not built yet' },
+  { flags: '--accuracy <level>', about: 'not built yet' },
+  { flags: '--offset <length>', about: 'not built yet', repeat: true },
+  { flags: '--voxel <length>', about: 'not built yet' },
+  { flags: '--workers <count>', about: 'not built yet' },
 ];
 
 export function notBuiltYet(options: OptionValues, later: readonly OptionSpec[]): Outcome<true> {
@@ -32,7 +51,8 @@ export function notBuiltYet(options: OptionValues, later: readonly OptionSpec[])
   return good(true);
 }
 
-const camel = (name: string): string => name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+const camel = (name: string): string =>
+  name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
 export function scanOptions(options: OptionValues): Outcome<SizeOptions> {
   const taped: TapedExtent[] = [];
@@ -50,8 +70,11 @@ export function scanOptions(options: OptionValues): Outcome<SizeOptions> {
   const fileUnit = textOf(options, 'fileUnit') as FileUnit | undefined;
   const up = textOf(options, 'up') as UpAxis | undefined;
   return good({
-    taped, cuts: cuts.value, ...(span.value === undefined ? {} : { span: span.value }),
-    ...(fileUnit === undefined ? {} : { fileUnit }), ...(up === undefined ? {} : { up }),
+    taped,
+    cuts: cuts.value,
+    ...(span.value === undefined ? {} : { span: span.value }),
+    ...(fileUnit === undefined ? {} : { fileUnit }),
+    ...(up === undefined ? {} : { up }),
   });
 }
 
@@ -59,11 +82,19 @@ function spanOption(options: OptionValues): Outcome<Span | undefined> {
   const [span, is] = [textOf(options, 'span'), textOf(options, 'is')];
   if (span === undefined && is === undefined) return good(undefined);
   if (span === undefined || is === undefined) {
-    return bad('BAD_CALL', { text: '--span and --is belong together.', hint: 'Give both: --span "0,0,0:0,0,11.4" --is "290 mm".' });
+    return bad('BAD_CALL', {
+      text: '--span and --is belong together.',
+      hint: 'Give both: --span "0,0,0:0,0,11.4" --is "290 mm".',
+    });
   }
-  const points = span.split(':').map((point) => point.split(',').map((x) => (x.trim() === '' ? NaN : Number(x))));
+  const points = span
+    .split(':')
+    .map((point) => point.split(',').map((x) => (x.trim() === '' ? NaN : Number(x))));
   if (points.length !== 2 || points.some((p) => p.length !== 3 || !p.every(Number.isFinite))) {
-    return bad('BAD_CALL', { text: `--span "${span}" is not two points.`, hint: 'Write "x,y,z:x,y,z", in the units of the file.' });
+    return bad('BAD_CALL', {
+      text: `--span "${span}" is not two points.`,
+      hint: 'Write "x,y,z:x,y,z", in the units of the file.',
+    });
   }
   const length = quantityOption('--is', is, 'length', 'mm');
   if (!length.ok) return length;
@@ -76,10 +107,18 @@ function cutOptions(texts: readonly string[]): Outcome<CutPlane[]> {
   const cuts: CutPlane[] = [];
   for (const text of texts) {
     const match = /^\s*([xyz])\s*(<=|>=|=)\s*([+-]?)(.+)$/.exec(text);
-    if (match === null) return bad('BAD_CALL', { text: `--cut "${text}" is not a plane.`, hint: 'Write an axis and a height: "z=12mm", or "z<=12mm" to keep the lower side.' });
+    if (match === null)
+      return bad('BAD_CALL', {
+        text: `--cut "${text}" is not a plane.`,
+        hint: 'Write an axis and a height: "z=12mm", or "z<=12mm" to keep the lower side.',
+      });
     const at = quantityOption('--cut', match[4]!, 'length', 'mm', true);
     if (!at.ok) return at;
-    cuts.push({ axis: 'xyz'.indexOf(match[1]!) as 0 | 1 | 2, atMm: (match[3] === '-' ? -1 : 1) * at.value, keep: match[2] === '<=' ? 'below' : 'above' });
+    cuts.push({
+      axis: 'xyz'.indexOf(match[1]!) as 0 | 1 | 2,
+      atMm: (match[3] === '-' ? -1 : 1) * at.value,
+      keep: match[2] === '<=' ? 'below' : 'above',
+    });
   }
   return good(cuts);
 }
@@ -87,7 +126,11 @@ function cutOptions(texts: readonly string[]): Outcome<CutPlane[]> {
 /** Opens a scan by its path, or from stdin for "-". */
 export function openScan(path: string, options: OptionValues, io: Io): Outcome<ScanFile> {
   const format = textOf(options, 'format');
-  if (path === '-' && format === undefined) return bad('BAD_CALL', { text: 'A scan from stdin needs its kind.', hint: 'Add --format stl or --format obj.' });
+  if (path === '-' && format === undefined)
+    return bad('BAD_CALL', {
+      text: 'A scan from stdin needs its kind.',
+      hint: 'Add --format stl or --format obj.',
+    });
   let bytes: Uint8Array;
   try {
     bytes = path === '-' ? io.readStdin() : io.readFile(path);
@@ -104,7 +147,8 @@ export function sizeOf(path: string, options: OptionValues, io: Io): Outcome<Siz
   if (!scan.ok) return scan;
   const draw = io.isTerminal && options.quiet !== true;
   const size = sizeScan(scan.value, {
-    ...wanted.value, ...(draw ? { onProgress: (share: number) => io.note(`\rmeasuring ${Math.round(100 * share)} %`) } : {}),
+    ...wanted.value,
+    ...(draw ? { onProgress: (share: number) => io.note(`\rmeasuring ${Math.round(100 * share)} %`) } : {}),
   });
   if (draw) io.note('\r\u001b[K');
   return size;

@@ -16,7 +16,10 @@ export function sizeText(file: string, size: Size, show: Show): string {
   const assumed = size.assumptions.map((assumption) => `  Assumed     ${assumptionWords(assumption)}`);
   const { value, low, high, from } = size.volumeCm3;
   return [
-    file, ...findings, ...assumed, ...sizeBecause(size).map((line) => `  Because     ${line}`),
+    file,
+    ...findings,
+    ...assumed,
+    ...sizeBecause(size).map((line) => `  Because     ${line}`),
     `  Size        ${size.extentsMm.map((mm) => formatLength(mm, show)).join(' x ')} (wide, deep, tall), area ${amount(size.areaCm2)} cm², ${amount(size.triangles, 9)} triangles`,
     `  Volume      ${formatVolume(value, show)}, ${amount(low, 5)} to ${amount(high, 5)} cm³ 19 times in 20 (${from})`,
   ].join('\n');

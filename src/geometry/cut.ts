@@ -51,16 +51,25 @@ function cutOnce({ mesh, onCut }: CutMesh, plane: CutPlane): CutMesh {
 }
 
 /** Keeps the part of a triangle on the kept side: one triangle, or two. */
-function splitTriangle(p: Float64Array, state: Cutting, corners: [number, number, number], plane: CutPlane, kept: number[]): void {
+function splitTriangle(
+  p: Float64Array,
+  state: Cutting,
+  corners: [number, number, number],
+  plane: CutPlane,
+  kept: number[],
+): void {
   const ring: number[] = [];
   for (let e = 0; e < 3; e++) {
-    const from = corners[e]!, to = corners[(e + 1) % 3]!;
+    const from = corners[e]!,
+      to = corners[(e + 1) % 3]!;
     const fromIn = state.heights[from]! > 0;
     if (fromIn) ring.push(from);
-    if (fromIn !== state.heights[to]! > 0) ring.push(onPlane(p, state, fromIn ? from : to, fromIn ? to : from, plane));
+    if (fromIn !== state.heights[to]! > 0)
+      ring.push(onPlane(p, state, fromIn ? from : to, fromIn ? to : from, plane));
   }
   for (let i = 1; i + 1 < ring.length; i++) {
-    if (ring[0] !== ring[i] && ring[i] !== ring[i + 1] && ring[0] !== ring[i + 1]) kept.push(ring[0]!, ring[i]!, ring[i + 1]!);
+    if (ring[0] !== ring[i] && ring[i] !== ring[i + 1] && ring[0] !== ring[i + 1])
+      kept.push(ring[0]!, ring[i]!, ring[i + 1]!);
   }
 }
 
@@ -75,7 +84,9 @@ function onPlane(p: Float64Array, state: Cutting, inner: number, outer: number, 
   const share = heights[low]! / (heights[low]! - heights[high]!);
   const vertex = state.firstNew + state.positions.length / 3;
   for (let k = 0; k < 3; k++) {
-    state.positions.push(k === plane.axis ? plane.atMm : p[3 * low + k]! + share * (p[3 * high + k]! - p[3 * low + k]!));
+    state.positions.push(
+      k === plane.axis ? plane.atMm : p[3 * low + k]! + share * (p[3 * high + k]! - p[3 * low + k]!),
+    );
   }
   state.made.set(key, vertex);
   return vertex;

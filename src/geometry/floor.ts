@@ -40,10 +40,18 @@ export function findFloor(mesh: TriangleMesh): Floor | undefined {
 function eachLevelTriangle(mesh: TriangleMesh, each: (areaMm2: number, zMm: number) => void): void {
   const { positions: p, triangles } = mesh;
   for (let t = 0; t < triangles.length; t += 3) {
-    const a = 3 * triangles[t]!, b = 3 * triangles[t + 1]!, c = 3 * triangles[t + 2]!;
-    const ux = p[b]! - p[a]!, uy = p[b + 1]! - p[a + 1]!, uz = p[b + 2]! - p[a + 2]!;
-    const vx = p[c]! - p[a]!, vy = p[c + 1]! - p[a + 1]!, vz = p[c + 2]! - p[a + 2]!;
-    const nx = uy * vz - uz * vy, ny = uz * vx - ux * vz, nz = ux * vy - uy * vx;
+    const a = 3 * triangles[t]!,
+      b = 3 * triangles[t + 1]!,
+      c = 3 * triangles[t + 2]!;
+    const ux = p[b]! - p[a]!,
+      uy = p[b + 1]! - p[a + 1]!,
+      uz = p[b + 2]! - p[a + 2]!;
+    const vx = p[c]! - p[a]!,
+      vy = p[c + 1]! - p[a + 1]!,
+      vz = p[c + 2]! - p[a + 2]!;
+    const nx = uy * vz - uz * vy,
+      ny = uz * vx - ux * vz,
+      nz = ux * vy - uy * vx;
     const twice = Math.sqrt(nx * nx + ny * ny + nz * nz);
     if (nz > LEVEL_COSINE * twice) each(twice / 2, (p[a + 2]! + p[b + 2]! + p[c + 2]!) / 3);
   }

@@ -5,8 +5,17 @@ export { readScan, SCAN_FORMATS, type ScanFormat } from './io/formats';
 export type { ScanFile } from './io/scanFile';
 export { weldPoints, weldSoup } from './io/weld';
 export { divergenceVolume } from './measure/divergence';
-export { measureSolid, type Doubt, type SolidMeasure, type SolidOptions } from './measure/measureSolid';
+export { measureSolid, type SolidOptions } from './measure/measureSolid';
+export type { Doubt, SolidMeasure } from './measure/solidMeasure';
 export { windingAlongLines, type WindingSums } from './measure/windingLines';
 export { placeMesh, UP_AXES, type UpAxis } from './place';
 export { rimDoubtMm3, type Rim } from './repair/rims';
-export { boundsOf, diagonalOf, extentsOf, triangleCount, vertexCount, type Bounds, type TriangleMesh } from './triangleMesh';
+export {
+  boundsOf,
+  diagonalOf,
+  extentsOf,
+  triangleCount,
+  vertexCount,
+  type Bounds,
+  type TriangleMesh,
+} from './triangleMesh';

@@ -6,12 +6,36 @@ export const UP_AXES: readonly UpAxis[] = ['+x', '-x', '+y', '-y', '+z', '-z'];
 
 /** For each axis of the placed mesh: which axis of the file it is, and its sign. All are turns, none is a mirror. */
 const TURN: Record<UpAxis, readonly [number, number][]> = {
-  '+z': [[0, 1], [1, 1], [2, 1]],
-  '-z': [[0, 1], [1, -1], [2, -1]],
-  '+y': [[0, 1], [2, -1], [1, 1]],
-  '-y': [[0, 1], [2, 1], [1, -1]],
-  '+x': [[2, -1], [1, 1], [0, 1]],
-  '-x': [[2, 1], [1, 1], [0, -1]],
+  '+z': [
+    [0, 1],
+    [1, 1],
+    [2, 1],
+  ],
+  '-z': [
+    [0, 1],
+    [1, -1],
+    [2, -1],
+  ],
+  '+y': [
+    [0, 1],
+    [2, -1],
+    [1, 1],
+  ],
+  '-y': [
+    [0, 1],
+    [2, 1],
+    [1, -1],
+  ],
+  '+x': [
+    [2, -1],
+    [1, 1],
+    [0, 1],
+  ],
+  '-x': [
+    [2, 1],
+    [1, 1],
+    [0, -1],
+  ],
 };
 
 /** A copy of the mesh with Z up as poured, every coordinate multiplied by `mmPerUnit`. Shares the triangle list. */

@@ -38,7 +38,9 @@ export function boundsOf(mesh: TriangleMesh, uses?: (triangle: number) => boolea
 }
 
 export const extentsOf = (b: Bounds): [number, number, number] => [
-  Math.max(0, b.max[0] - b.min[0]), Math.max(0, b.max[1] - b.min[1]), Math.max(0, b.max[2] - b.min[2]),
+  Math.max(0, b.max[0] - b.min[0]),
+  Math.max(0, b.max[1] - b.min[1]),
+  Math.max(0, b.max[2] - b.min[2]),
 ];
 
 export const diagonalOf = (b: Bounds): number => Math.hypot(...extentsOf(b));

@@ -24,7 +24,8 @@ export function readShop(text: string, file: string): Outcome<Shop> {
   }
   if (!isRecord(json)) return bad('SHOP_FILE', { file, why: 'it is not a shop' });
   const { schema, foams, scale, name } = json;
-  if (schema !== 'risewright/shop@1') return bad('SHOP_FILE', { file, why: `its schema is ${String(schema)}, not risewright/shop@1` });
+  if (schema !== 'risewright/shop@1')
+    return bad('SHOP_FILE', { file, why: `its schema is ${String(schema)}, not risewright/shop@1` });
   if (!Array.isArray(foams)) return bad('SHOP_FILE', { file, why: 'it has no list of foams' });
   const cards: FoamCard[] = [];
   for (const foam of foams) {
@@ -33,7 +34,11 @@ export function readShop(text: string, file: string): Outcome<Shop> {
     cards.push(card.value);
   }
   const shop: Shop = {
-    schema, name: String(name ?? ''), foams: cards, silicones: listOf(json.silicones), stock: listOf(json.stock),
+    schema,
+    name: typeof name === 'string' ? name : '',
+    foams: cards,
+    silicones: listOf(json.silicones),
+    stock: listOf(json.stock),
   };
   if (scale === undefined) return good(shop);
   if (!isRecord(scale) || typeof scale.stepG !== 'number' || !(scale.stepG > 0)) {

@@ -1,6 +1,13 @@
 /** The one place where shapes meet numbers. */
 export { planPour, type Pour, type PourInputs } from './planPour';
 export {
-  FILE_UNITS, TAPE_TOLERANCE_MM, type Along, type FileUnit, type Scale, type Span, type TapedExtent,
+  FILE_UNITS,
+  TAPE_TOLERANCE_MM,
+  type Along,
+  type FileUnit,
+  type Scale,
+  type Span,
+  type TapedExtent,
 } from './scale';
-export { sizeScan, type Size, type SizeDoubts, type SizeOptions } from './sizeScan';
+export type { SizeDoubts } from './sizeDoubts';
+export { sizeScan, type Size, type SizeOptions } from './sizeScan';

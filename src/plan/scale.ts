@@ -1,5 +1,14 @@
 import { bad, good, type Outcome } from '../problem';
-import { boundsOf, cutMesh, extentsOf, measureSolid, placeMesh, type CutPlane, type TriangleMesh, type UpAxis } from '../geometry';
+import {
+  boundsOf,
+  cutMesh,
+  extentsOf,
+  measureSolid,
+  placeMesh,
+  type CutPlane,
+  type TriangleMesh,
+  type UpAxis,
+} from '../geometry';
 
 /** Millimetres per unit, exact by definition (NIST SP 811, appendix B). */
 export const FILE_UNITS = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
@@ -55,20 +64,38 @@ export function settleScale(mesh: TriangleMesh, options: ScaleOptions): Outcome<
   if (options.span !== undefined) {
     const length = Math.hypot(...options.span.to.map((x, k) => x - options.span!.from[k]!));
     if (!(length > 0)) return bad('SCALE_UNREACHED', { by: 'span' });
-    candidates.push({ by: 'span', mmPerUnit: options.span.lengthMm / length, doubtShare: TAPE_TOLERANCE_MM / options.span.lengthMm, from: 'taped' });
+    candidates.push({
+      by: 'span',
+      mmPerUnit: options.span.lengthMm / length,
+      doubtShare: TAPE_TOLERANCE_MM / options.span.lengthMm,
+      from: 'taped',
+    });
   }
   for (const taped of options.taped ?? []) {
     const mmPerUnit = scaleFromExtent(mesh, options, taped);
     if (!mmPerUnit.ok) return mmPerUnit;
-    candidates.push({ by: taped.along, mmPerUnit: mmPerUnit.value, doubtShare: TAPE_TOLERANCE_MM / taped.lengthMm, from: 'taped' });
+    candidates.push({
+      by: taped.along,
+      mmPerUnit: mmPerUnit.value,
+      doubtShare: TAPE_TOLERANCE_MM / taped.lengthMm,
+      from: 'taped',
+    });
   }
   if (options.fileUnit !== undefined) {
-    candidates.push({ by: 'file unit', mmPerUnit: FILE_UNITS[options.fileUnit], doubtShare: 0, from: 'given' });
+    candidates.push({
+      by: 'file unit',
+      mmPerUnit: FILE_UNITS[options.fileUnit],
+      doubtShare: 0,
+      from: 'given',
+    });
   }
   const [chosen, ...others] = candidates;
   if (chosen === undefined) return bad('SCALE_UNKNOWN', sizeUnderEachUnit(mesh, options.up));
   return good({
-    mmPerUnit: chosen.mmPerUnit, from: chosen.from, doubtShare: chosen.doubtShare, fileUnit: nameOfUnit(chosen.mmPerUnit),
+    mmPerUnit: chosen.mmPerUnit,
+    from: chosen.from,
+    doubtShare: chosen.doubtShare,
+    fileUnit: nameOfUnit(chosen.mmPerUnit),
     disagreements: others.map((o) => ({ by: o.by, share: o.mmPerUnit / chosen.mmPerUnit - 1 })),
   });
 }

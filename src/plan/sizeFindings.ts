@@ -1,7 +1,7 @@
 import { diagonalOf, type CutPlane, type Floor, type ScanFile, type SolidMeasure } from '../geometry';
 import { finding, type Problem, type Status } from '../problem';
 import { SAME_SCALE_SHARE, type Scale } from './scale';
-import type { SizeDoubts } from './sizeScan';
+import type { SizeDoubts } from './sizeDoubts';
 
 /** Below this share of the volume a doubt is *Fine*, above the second *Stop*. Chosen here, to match what a good cup test leaves. */
 const LOOK_SHARE = 0.01;
@@ -27,7 +27,12 @@ export interface SizeFacts {
 /** Everything about a scan that its user should know, in the order of weight: closing, pieces, facets, scale, cut. */
 export function sizeFindings(facts: SizeFacts): Problem[] {
   return [
-    ...facts.scan.findings, ...closing(facts), ...pieces(facts), ...facets(facts), ...scaleFindings(facts), ...table(facts),
+    ...facts.scan.findings,
+    ...closing(facts),
+    ...pieces(facts),
+    ...facets(facts),
+    ...scaleFindings(facts),
+    ...table(facts),
   ];
 }
 
@@ -37,25 +42,52 @@ function closing({ solid, doubts }: SizeFacts): Problem[] {
   const largest = holes[0];
   const volumeCm3 = solid.volumeMm3 / 1000;
   if (largest !== undefined) {
-    found.push(finding('NOT_CLOSED', statusOf(doubts.caps / volumeCm3), {
-      part: 'holes', count: holes.length, areaCm2: holes.reduce((sum, rim) => sum + rim.areaMm2, 0) / 100,
-      largestLengthMm: largest.lengthMm, flatnessMm: largest.flatnessMm, effectCm3: doubts.caps,
-    }, pointOf(largest.centreMm)));
+    found.push(
+      finding(
+        'NOT_CLOSED',
+        statusOf(doubts.caps / volumeCm3),
+        {
+          part: 'holes',
+          count: holes.length,
+          areaCm2: holes.reduce((sum, rim) => sum + rim.areaMm2, 0) / 100,
+          largestLengthMm: largest.lengthMm,
+          flatnessMm: largest.flatnessMm,
+          effectCm3: doubts.caps,
+        },
+        pointOf(largest.centreMm),
+      ),
+    );
   }
   const seams = solid.rims.filter((rim) => rim.kind === 'seam');
   if (seams.length > 0) {
-    found.push(finding('NOT_CLOSED', 'fine', { part: 'seams', count: seams.length, effectCm3: 0 }, pointOf(seams[0]!.centreMm)));
+    found.push(
+      finding(
+        'NOT_CLOSED',
+        'fine',
+        { part: 'seams', count: seams.length, effectCm3: 0 },
+        pointOf(seams[0]!.centreMm),
+      ),
+    );
   }
-  if (solid.byRole.sheet.count > 0) found.push(finding('NOT_CLOSED', 'look', { part: 'sheets', count: solid.byRole.sheet.count }));
+  if (solid.byRole.sheet.count > 0)
+    found.push(finding('NOT_CLOSED', 'look', { part: 'sheets', count: solid.byRole.sheet.count }));
   if (solid.method === 'field') {
     const effectCm3 = (solid.volumeMm3 - solid.plainSumMm3) / 1000;
-    found.push(finding('SELF_INTERSECT', 'look', {
-      doubledCm3: solid.winding.doubledMm3 / 1000, negativeCm3: -solid.winding.negativeMm3 / 1000, effectCm3,
-    }));
+    found.push(
+      finding('SELF_INTERSECT', 'look', {
+        doubledCm3: solid.winding.doubledMm3 / 1000,
+        negativeCm3: -solid.winding.negativeMm3 / 1000,
+        effectCm3,
+      }),
+    );
   } else if (doubts.overlaps > 1e-9 * volumeCm3) {
-    found.push(finding('SELF_INTERSECT', 'fine', {
-      doubledCm3: solid.winding.doubledMm3 / 1000, negativeCm3: -solid.winding.negativeMm3 / 1000, effectCm3: 0,
-    }));
+    found.push(
+      finding('SELF_INTERSECT', 'fine', {
+        doubledCm3: solid.winding.doubledMm3 / 1000,
+        negativeCm3: -solid.winding.negativeMm3 / 1000,
+        effectCm3: 0,
+      }),
+    );
   }
   return found;
 }
@@ -66,20 +98,36 @@ function pieces({ solid }: SizeFacts): Problem[] {
   const solidInside = solid.byRole['inner solid'];
   if (body.count > 1) found.push(finding('MULTI_SHELL', 'look', { part: 'bodies', count: body.count }));
   if (island.count > 0) {
-    found.push(finding('MULTI_SHELL', 'fine', { part: 'islands', count: island.count, effectCm3: -Math.abs(island.volumeMm3) / 1000 }));
+    found.push(
+      finding('MULTI_SHELL', 'fine', {
+        part: 'islands',
+        count: island.count,
+        effectCm3: -Math.abs(island.volumeMm3) / 1000,
+      }),
+    );
   }
   if (inner.count > 0) {
-    found.push(finding('NESTED_SHELL', 'look', {
-      part: 'void', count: inner.count, effectCm3: inner.volumeMm3 / 1000, envelopeCm3: (solid.volumeMm3 - inner.volumeMm3) / 1000,
-    }));
+    found.push(
+      finding('NESTED_SHELL', 'look', {
+        part: 'void',
+        count: inner.count,
+        effectCm3: inner.volumeMm3 / 1000,
+        envelopeCm3: (solid.volumeMm3 - inner.volumeMm3) / 1000,
+      }),
+    );
   }
   if (solidInside.count > 0) {
-    found.push(finding('NESTED_SHELL', 'look', {
-      part: 'solid', count: solidInside.count, effectCm3: -Math.abs(solidInside.volumeMm3) / 1000,
-      hollowCm3: (solid.volumeMm3 - Math.abs(solidInside.volumeMm3)) / 1000,
-    }));
+    found.push(
+      finding('NESTED_SHELL', 'look', {
+        part: 'solid',
+        count: solidInside.count,
+        effectCm3: -Math.abs(solidInside.volumeMm3) / 1000,
+        hollowCm3: (solid.volumeMm3 - Math.abs(solidInside.volumeMm3)) / 1000,
+      }),
+    );
   }
-  if (solid.turnedPieces.count > 0) found.push(finding('INSIDE_OUT', 'fine', { count: solid.turnedPieces.count }));
+  if (solid.turnedPieces.count > 0)
+    found.push(finding('INSIDE_OUT', 'fine', { count: solid.turnedPieces.count }));
   return found;
 }
 
@@ -87,14 +135,23 @@ function facets({ solid, doubts, scan }: SizeFacts): Problem[] {
   const found: Problem[] = [];
   const { collapsed, merged, cancelled, flipped, sharedEdges, oneSidedEdges } = solid.repairs;
   if (collapsed > 0) found.push(finding('DEGENERATE_FACES', 'fine', { count: collapsed, effectCm3: 0 }));
-  if (merged + cancelled > 0) found.push(finding('DUPLICATE_FACES', 'fine', { count: merged + cancelled, merged, cancelled }));
-  if (flipped > 0) found.push(finding('NOT_ORIENTED', shareStatus(flipped / scan.trianglesRead), { count: flipped, part: 'turned' }));
-  if (oneSidedEdges > 0) found.push(finding('NOT_ORIENTED', 'look', { count: oneSidedEdges, part: 'one-sided' }));
+  if (merged + cancelled > 0)
+    found.push(finding('DUPLICATE_FACES', 'fine', { count: merged + cancelled, merged, cancelled }));
+  if (flipped > 0)
+    found.push(
+      finding('NOT_ORIENTED', shareStatus(flipped / scan.trianglesRead), { count: flipped, part: 'turned' }),
+    );
+  if (oneSidedEdges > 0)
+    found.push(finding('NOT_ORIENTED', 'look', { count: oneSidedEdges, part: 'one-sided' }));
   if (sharedEdges > 0) found.push(finding('NON_MANIFOLD', 'look', { count: sharedEdges }));
   const roughShare = doubts.coordinates / (solid.volumeMm3 / 1000);
-  if (roughShare > 1e-4) found.push(finding('PRECISION', statusOf(roughShare), { doubtShare: roughShare, effectCm3: doubts.coordinates }));
+  if (roughShare > 1e-4)
+    found.push(
+      finding('PRECISION', statusOf(roughShare), { doubtShare: roughShare, effectCm3: doubts.coordinates }),
+    );
   const offCentre = Math.hypot(...solid.bounds.min.map((low, k) => (low + solid.bounds.max[k]!) / 2));
-  if (offCentre > FAR_SHARE * diagonalOf(solid.bounds)) found.push(finding('FAR_FROM_ORIGIN', 'fine', { distanceMm: offCentre }));
+  if (offCentre > FAR_SHARE * diagonalOf(solid.bounds))
+    found.push(finding('FAR_FROM_ORIGIN', 'fine', { distanceMm: offCentre }));
   return found;
 }
 
@@ -105,7 +162,8 @@ function scaleFindings({ solid, scale }: SizeFacts): Problem[] {
     found.push(finding('UNITS_SUSPECT', 'look', { part: 'size', longestMm, unit: scale.fileUnit }));
   }
   for (const { by, share } of scale.disagreements) {
-    if (Math.abs(share) > SAME_SCALE_SHARE) found.push(finding('UNITS_SUSPECT', 'look', { part: 'disagree', by, share }));
+    if (Math.abs(share) > SAME_SCALE_SHARE)
+      found.push(finding('UNITS_SUSPECT', 'look', { part: 'disagree', by, share }));
   }
   return found;
 }
@@ -113,12 +171,22 @@ function scaleFindings({ solid, scale }: SizeFacts): Problem[] {
 function table({ cuts, floor, removedCm3, solid }: SizeFacts): Problem[] {
   if (cuts.length > 0) {
     const values = { count: cuts.length, keptCm3: solid.volumeMm3 / 1000 };
-    return [finding('CUT_AWAY', 'fine', removedCm3 === undefined ? values : { ...values, effectCm3: -removedCm3 })];
+    return [
+      finding('CUT_AWAY', 'fine', removedCm3 === undefined ? values : { ...values, effectCm3: -removedCm3 }),
+    ];
   }
   if (floor === undefined) return [];
-  return [finding('FLOOR_FOUND', 'look', { topMm: floor.topMm, areaCm2: floor.areaMm2 / 100 }, { zMm: floor.topMm })];
+  return [
+    finding(
+      'FLOOR_FOUND',
+      'look',
+      { topMm: floor.topMm, areaCm2: floor.areaMm2 / 100 },
+      { zMm: floor.topMm },
+    ),
+  ];
 }
 
-const statusOf = (share: number): Status => (share <= LOOK_SHARE ? 'fine' : share <= STOP_SHARE ? 'look' : 'stop');
+const statusOf = (share: number): Status =>
+  share <= LOOK_SHARE ? 'fine' : share <= STOP_SHARE ? 'look' : 'stop';
 const shareStatus = (share: number): Status => (share <= 0.2 ? 'fine' : 'look');
 const pointOf = ([xMm, yMm, zMm]: readonly [number, number, number]): Problem['at'] => ({ xMm, yMm, zMm });

@@ -1,14 +1,21 @@
 import type { Assumption, Estimate, Source } from '../estimate';
 import { bad, good, type Outcome, type Problem } from '../problem';
 import {
-  cutMesh, findFloor, measureSolid, placeMesh, type CutPlane, type Floor, type Rim, type ScanFile, type SolidMeasure,
-  type TriangleMesh, type UpAxis,
+  cutMesh,
+  findFloor,
+  measureSolid,
+  placeMesh,
+  type CutPlane,
+  type Floor,
+  type Rim,
+  type ScanFile,
+  type SolidMeasure,
+  type TriangleMesh,
+  type UpAxis,
 } from '../geometry';
 import { settleScale, type FileUnit, type Scale, type Span, type TapedExtent } from './scale';
+import { doubtsOf, MM3_PER_CM3, type SizeDoubts } from './sizeDoubts';
 import { sizeFindings } from './sizeFindings';
-
-/** 1 cm3 (1 mL) is 1000 mm3: the one place where shapes become amounts. */
-const MM3_PER_CM3 = 1000;
 
 export interface SizeOptions {
   fileUnit?: FileUnit;
@@ -40,15 +47,6 @@ export interface Size {
   findings: Problem[];
 }
 
-/** Half-widths at 95 of 100, cm3. Independent of each other, so they add as squares (JCGM 100:2008, 5.1.2). */
-export interface SizeDoubts {
-  caps: number;
-  scale: number;
-  islands: number;
-  overlaps: number;
-  coordinates: number;
-}
-
 /**
  * The volume of a scan with its range, in cm3. Errors: those of `settleScale` and `measureSolid`, and CUT_EMPTY.
  *
@@ -71,9 +69,19 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
   const floor = cuts.length === 0 ? findFloor(placed) : undefined;
   const size: Size = {
     volumeCm3: volumeEstimate(solid, doubts, scale.value.from),
-    areaCm2: solid.areaMm2 / 100, extentsMm: solid.extentsMm, triangles: scan.trianglesRead, pieces: solid.pieces,
-    holes: solid.rims.filter((rim) => rim.kind === 'hole').length, rims: solid.rims, closed: solid.closed, method: solid.method,
-    scale: scale.value, up, doubts, assumptions: options.up === undefined ? [UP_ASSUMED] : [], findings: [],
+    areaCm2: solid.areaMm2 / 100,
+    extentsMm: solid.extentsMm,
+    triangles: scan.trianglesRead,
+    pieces: solid.pieces,
+    holes: solid.rims.filter((rim) => rim.kind === 'hole').length,
+    rims: solid.rims,
+    closed: solid.closed,
+    method: solid.method,
+    scale: scale.value,
+    up,
+    doubts,
+    assumptions: options.up === undefined ? [UP_ASSUMED] : [],
+    findings: [],
     ...(floor === undefined ? {} : { floor }),
   };
   const findings = sizeFindings({ scan, solid, scale: scale.value, doubts, cuts, floor, removedCm3 });
@@ -89,7 +97,10 @@ interface CutSolid {
 
 /** Measures what the cuts leave, and what they took, where the whole could be measured at all. */
 function measureCut(
-  placed: TriangleMesh, cuts: readonly CutPlane[], coordinateStepMm: number, onProgress: (share: number) => void,
+  placed: TriangleMesh,
+  cuts: readonly CutPlane[],
+  coordinateStepMm: number,
+  onProgress: (share: number) => void,
 ): Outcome<CutSolid> {
   const whole = measureSolid(placed, { coordinateStepMm, onProgress });
   if (cuts.length === 0) return whole.ok ? good({ solid: whole.value, removedCm3: undefined }) : whole;
@@ -98,22 +109,15 @@ function measureCut(
   const solid = measureSolid(mesh, { coordinateStepMm, onProgress, isCutVertex: (v) => onCut[v] === 1 });
   if (!solid.ok) return solid;
   const removedMm3 = whole.ok ? whole.value.volumeMm3 - solid.value.volumeMm3 : undefined;
-  return good({ solid: solid.value, removedCm3: removedMm3 === undefined ? undefined : removedMm3 / MM3_PER_CM3 });
-}
-
-function doubtsOf({ doubt, volumeMm3 }: SolidMeasure, scale: Scale): SizeDoubts {
-  return {
-    caps: doubt.capsMm3 / MM3_PER_CM3,
-    scale: (3 * scale.doubtShare * volumeMm3) / MM3_PER_CM3,
-    islands: doubt.islandsMm3 / MM3_PER_CM3,
-    overlaps: doubt.overlapMm3 / MM3_PER_CM3,
-    coordinates: doubt.coordinatesMm3 / MM3_PER_CM3,
-  };
+  return good({
+    solid: solid.value,
+    removedCm3: removedMm3 === undefined ? undefined : removedMm3 / MM3_PER_CM3,
+  });
 }
 
 function volumeEstimate(solid: SolidMeasure, doubts: SizeDoubts, scaleFrom: Scale['from']): Estimate {
   const value = solid.volumeMm3 / MM3_PER_CM3;
-  const half = Math.hypot(...Object.values(doubts));
+  const half = Math.hypot(doubts.caps, doubts.scale, doubts.islands, doubts.overlaps, doubts.coordinates);
   const from: Source = scaleFrom === 'taped' ? 'taped' : 'scanned';
   return { value, low: Math.max(0, value - half), high: value + half, from };
 }

@@ -1,5 +1,11 @@
 import {
-  CM3_PER_FL_OZ, CM3_PER_GAL, G_PER_LB, G_PER_OZ, KG_M3_PER_LB_FT3, KPA_PER_PSI, MM_PER_IN,
+  CM3_PER_FL_OZ,
+  CM3_PER_GAL,
+  G_PER_LB,
+  G_PER_OZ,
+  KG_M3_PER_LB_FT3,
+  KPA_PER_PSI,
+  MM_PER_IN,
 } from './constants';
 import type { QuantityKind, RatioValue, ScalarKind } from './kinds';
 
@@ -17,8 +23,10 @@ export function formatQuantity(kind: ScalarKind, value: number, show: Show = 'bo
 
 export const formatLength = (valueMm: number, show?: Show): string => formatQuantity('length', valueMm, show);
 export const formatMass = (valueG: number, show?: Show): string => formatQuantity('mass', valueG, show);
-export const formatVolume = (valueCm3: number, show?: Show): string => formatQuantity('volume', valueCm3, show);
-export const formatDensity = (valueKgM3: number, show?: Show): string => formatQuantity('density', valueKgM3, show);
+export const formatVolume = (valueCm3: number, show?: Show): string =>
+  formatQuantity('volume', valueCm3, show);
+export const formatDensity = (valueKgM3: number, show?: Show): string =>
+  formatQuantity('density', valueKgM3, show);
 
 /** `52:100`, A first. */
 export const formatRatio = (ratio: RatioValue): string => `${numberText(ratio.a)}:${numberText(ratio.b)}`;
@@ -77,6 +85,7 @@ function poundsAndOunces(massG: number): string {
   return ounces === 0 ? `${sign}${pounds} lb` : `${sign}${pounds} lb ${upTo(ounces, 1)} oz`;
 }
 
-const usVolume = (cm3: number): string => (Math.abs(cm3) < CM3_PER_GAL
-  ? `${(cm3 / CM3_PER_FL_OZ).toFixed(1)} fl oz`
-  : `${(cm3 / CM3_PER_GAL).toFixed(2)} gal`);
+const usVolume = (cm3: number): string =>
+  Math.abs(cm3) < CM3_PER_GAL
+    ? `${(cm3 / CM3_PER_FL_OZ).toFixed(1)} fl oz`
+    : `${(cm3 / CM3_PER_GAL).toFixed(2)} gal`;

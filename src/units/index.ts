@@ -3,7 +3,14 @@ export * from './constants';
 export * from './format';
 export { INSIDE_UNIT } from './kinds';
 export type {
-  AskReason, ErrorReason, QuantityKind, RatioValue, Read, Reading, ScalarKind, Why,
+  AskReason,
+  ErrorReason,
+  QuantityKind,
+  RatioValue,
+  Read,
+  Reading,
+  ScalarKind,
+  Why,
 } from './kinds';
 export { readAllReadings } from './readAllReadings';
 export type { AnyReading } from './readAllReadings';

@@ -1,7 +1,16 @@
 /** What a typed quantity can be. Each is kept in one unit inside: see `INSIDE_UNIT`. */
 export type ScalarKind =
-  | 'length' | 'mass' | 'volume' | 'density' | 'temperature' | 'temperatureDifference' | 'pressure' | 'share'
-  | 'packFactor' | 'overpack' | 'plain';
+  | 'length'
+  | 'mass'
+  | 'volume'
+  | 'density'
+  | 'temperature'
+  | 'temperatureDifference'
+  | 'pressure'
+  | 'share'
+  | 'packFactor'
+  | 'overpack'
+  | 'plain';
 
 export type QuantityKind = ScalarKind | 'ratio';
 
@@ -13,17 +22,44 @@ export interface RatioValue {
 
 /** The unit of the value that comes back. `share`, `packFactor`, `overpack`, `ratio` and `plain` have none. */
 export const INSIDE_UNIT: Readonly<Record<QuantityKind, string>> = {
-  length: 'mm', mass: 'g', volume: 'cm3', density: 'kg/m3', temperature: 'C', temperatureDifference: 'K',
-  pressure: 'kPa', share: '', packFactor: '', overpack: '', plain: '', ratio: '',
+  length: 'mm',
+  mass: 'g',
+  volume: 'cm3',
+  density: 'kg/m3',
+  temperature: 'C',
+  temperatureDifference: 'K',
+  pressure: 'kPa',
+  share: '',
+  packFactor: '',
+  overpack: '',
+  plain: '',
+  ratio: '',
 };
 
 export type AskReason =
-  | 'comma-or-thousands' | 'exponent' | 'other-digits' | 'bare-fraction' | 'unit-missing' | 'implausible'
-  | 'percent-or-number' | 'slash-ratio';
+  | 'comma-or-thousands'
+  | 'exponent'
+  | 'other-digits'
+  | 'bare-fraction'
+  | 'unit-missing'
+  | 'implausible'
+  | 'percent-or-number'
+  | 'slash-ratio';
 
 export type ErrorReason =
-  | 'empty' | 'too-long' | 'not-a-number' | 'bad-grouping' | 'out-of-reach' | 'unknown-unit' | 'wrong-kind'
-  | 'not-positive' | 'negative' | 'bad-compound' | 'bad-ratio' | 'share-out-of-range' | 'below-absolute-zero';
+  | 'empty'
+  | 'too-long'
+  | 'not-a-number'
+  | 'bad-grouping'
+  | 'out-of-reach'
+  | 'unknown-unit'
+  | 'wrong-kind'
+  | 'not-positive'
+  | 'negative'
+  | 'bad-compound'
+  | 'bad-ratio'
+  | 'share-out-of-range'
+  | 'below-absolute-zero';
 
 /** Why a text was asked about or refused: plain data, its sentence is in `words/quantityWords`. */
 export interface Why<R extends AskReason | ErrorReason = AskReason | ErrorReason> {
@@ -43,9 +79,12 @@ export type Read<V> =
   | { kind: 'error'; why: Why<ErrorReason> };
 
 export const ask = <V>(reason: AskReason, readings: Reading<V>[], values: Why['values'] = {}): Read<V> => ({
-  kind: 'ask', readings, why: { reason, values },
+  kind: 'ask',
+  readings,
+  why: { reason, values },
 });
 
 export const refuse = (
-  reason: ErrorReason, values: Why['values'] = {},
+  reason: ErrorReason,
+  values: Why['values'] = {},
 ): { kind: 'error'; why: Why<ErrorReason> } => ({ kind: 'error', why: { reason, values } });

@@ -19,7 +19,8 @@ export function readNumeral(text: string, start: number): NumeralOutcome {
   const sign = text[at] === '-' ? -1 : 1;
   if (text[at] === '-' || text[at] === '+') at += 1;
   const end = endOfBody(text, at);
-  if (!isDigit(text[at]) && !(isPoint(text[at]) && isDigit(text[at + 1]))) return { ok: false, reason: 'not-a-number' };
+  if (!isDigit(text[at]) && !(isPoint(text[at]) && isDigit(text[at + 1])))
+    return { ok: false, reason: 'not-a-number' };
   const body = text.slice(at, end);
   const fraction = readFraction(text, body, end);
   if (fraction !== undefined) return signed(sign, fraction);
@@ -32,7 +33,8 @@ export function readNumeral(text: string, start: number): NumeralOutcome {
   return signed(sign, { ok: true, numeral });
 }
 
-export const isDigit = (char: string | undefined): boolean => char !== undefined && char >= '0' && char <= '9';
+export const isDigit = (char: string | undefined): boolean =>
+  char !== undefined && char >= '0' && char <= '9';
 
 const isPoint = (char: string | undefined): boolean => char === '.' || char === ',';
 
@@ -47,14 +49,21 @@ function endOfBody(text: string, start: number): number {
   for (;;) {
     const char = text[at];
     if (isDigit(char) || isPoint(char)) at += 1;
-    else if ((char === ' ' || char === "'") && isDigit(text[at - 1]) && at > start && groupFollows(text, start, at)) at += 1;
+    else if (
+      (char === ' ' || char === "'") &&
+      isDigit(text[at - 1]) &&
+      at > start &&
+      groupFollows(text, start, at)
+    )
+      at += 1;
     else return at;
   }
 }
 
 /** `1 234` and `1'234` are grouped; `10 1/4`, `12 3456` and `12.5 300` are not. */
 function groupFollows(text: string, start: number, separatorAt: number): boolean {
-  const three = isDigit(text[separatorAt + 1]) && isDigit(text[separatorAt + 2]) && isDigit(text[separatorAt + 3]);
+  const three =
+    isDigit(text[separatorAt + 1]) && isDigit(text[separatorAt + 2]) && isDigit(text[separatorAt + 3]);
   if (!three || isDigit(text[separatorAt + 4]) || text[separatorAt + 4] === '/') return false;
   let run = 0;
   for (let at = separatorAt - 1; at >= start && isDigit(text[at]); at -= 1) run += 1;
@@ -73,7 +82,9 @@ function valuesOfBody(body: string): number[] | undefined {
   }
   if (dots > 0 && commas > 0) {
     const dotLast = body.lastIndexOf('.') > body.lastIndexOf(',');
-    return (dotLast ? dots : commas) > 1 ? undefined : grouped(body, dotLast ? ',' : '.', dotLast ? '.' : ',');
+    return (dotLast ? dots : commas) > 1
+      ? undefined
+      : grouped(body, dotLast ? ',' : '.', dotLast ? '.' : ',');
   }
   if (dots > 1) return grouped(body, '.', ',');
   if (commas > 1) return grouped(body, ',', '.');
@@ -117,7 +128,12 @@ function readFraction(text: string, body: string, end: number): NumeralOutcome |
 }
 
 function withExponent(parts: {
-  text: string; sign: number; body: string; values: number[]; end: number; exponentEnd: number;
+  text: string;
+  sign: number;
+  body: string;
+  values: number[];
+  end: number;
+  exponentEnd: number;
 }): NumeralOutcome {
   const [mantissa, ...more] = parts.values;
   if (mantissa === undefined || more.length > 0) return { ok: false, reason: 'bad-grouping' };

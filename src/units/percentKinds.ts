@@ -11,8 +11,16 @@ type PercentKind = 'share' | 'packFactor' | 'overpack';
  * about (50 %?). The pack factor is molded over free-rise density, so `150 %` is asked about: it may be an overpack.
  * Overpack is 100 % at the minimum fill; `10 %` is asked about, since some count from there.
  */
-export function readPercentKind({ kind, parts, otherDigits, percentStated }: {
-  kind: PercentKind; parts: Part[]; otherDigits: boolean; percentStated: boolean;
+export function readPercentKind({
+  kind,
+  parts,
+  otherDigits,
+  percentStated,
+}: {
+  kind: PercentKind;
+  parts: Part[];
+  otherDigits: boolean;
+  percentStated: boolean;
 }): Read<number> {
   const [part, second] = parts;
   if (part === undefined || second !== undefined) return refuse('bad-compound');
@@ -20,19 +28,27 @@ export function readPercentKind({ kind, parts, otherDigits, percentStated }: {
   if (part.unit !== undefined && part.unit !== '%') {
     const [unitKind] = kindsOfUnit(part.unit);
     return refuse(unitKind === undefined ? 'unknown-unit' : 'wrong-kind', {
-      unit: part.unit, kind, ...(unitKind === undefined ? {} : { unitKind }),
+      unit: part.unit,
+      kind,
+      ...(unitKind === undefined ? {} : { unitKind }),
     });
   }
   const numbers = part.numeral.values;
   const [first = Number.NaN] = numbers;
   if (first < 0) return refuse('negative', { value: first, kind });
   const doubt = part.numeral.doubt ?? (otherDigits ? 'other-digits' : undefined);
-  if (doubt !== undefined) return ask(doubt, numbers.flatMap((value) => possible(kind, value, percent)));
+  if (doubt !== undefined)
+    return ask(
+      doubt,
+      numbers.flatMap((value) => possible(kind, value, percent)),
+    );
   return READERS[kind](first, percent);
 }
 
 const READERS: Readonly<Record<PercentKind, (typed: number, percent: boolean) => Read<number>>> = {
-  share: readShare, packFactor: readPackFactor, overpack: readOverpack,
+  share: readShare,
+  packFactor: readPackFactor,
+  overpack: readOverpack,
 };
 
 function readShare(typed: number, percent: boolean): Read<number> {
@@ -59,7 +75,8 @@ function possible(kind: PercentKind, typed: number, percent: boolean): Reading<n
   if (kind === 'share') return shareReadings(typed, percent);
   const asPercent = { text: `${numberText(typed)} %`, value: typed / 100 };
   const asFactor = { text: numberText(typed), value: typed };
-  if (kind === 'packFactor') return percent ? [{ text: numberText(typed / 100), value: typed / 100 }] : [asFactor];
+  if (kind === 'packFactor')
+    return percent ? [{ text: numberText(typed / 100), value: typed / 100 }] : [asFactor];
   if (percent) return [{ text: `${numberText(100 + typed)} %`, value: 1 + typed / 100 }, asPercent];
   return typed < 10 ? [{ text: `${numberText(100 * typed)} %`, value: typed }] : [asPercent];
 }
@@ -67,9 +84,13 @@ function possible(kind: PercentKind, typed: number, percent: boolean): Reading<n
 function shareReadings(typed: number, percent: boolean): Reading<number>[] {
   const asPercent = { text: formatShare(typed / 100), value: typed / 100 };
   if (percent || typed > 1) return asPercent.value <= 1 ? [asPercent] : [];
-  return typed === 1 ? [asPercent, { text: '100 %', value: 1 }] : [{ text: formatShare(typed), value: typed }];
+  return typed === 1
+    ? [asPercent, { text: '100 %', value: 1 }]
+    : [{ text: formatShare(typed), value: typed }];
 }
 
 const one = (kind: PercentKind, value: number): Read<number> => ({
-  kind: 'one', value, readback: formatQuantity(kind, value),
+  kind: 'one',
+  value,
+  readback: formatQuantity(kind, value),
 });

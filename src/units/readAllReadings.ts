@@ -25,8 +25,17 @@ export function readAllReadings(text: string): AnyReading[] {
 }
 
 const KINDS: readonly ScalarKind[] = [
-  'length', 'mass', 'volume', 'density', 'temperature', 'temperatureDifference', 'pressure', 'share', 'packFactor',
-  'overpack', 'plain',
+  'length',
+  'mass',
+  'volume',
+  'density',
+  'temperature',
+  'temperatureDifference',
+  'pressure',
+  'share',
+  'packFactor',
+  'overpack',
+  'plain',
 ];
 
 /** A pure number is taken for one of these only where it has one meaning or was written in percent. */
@@ -40,5 +49,8 @@ function valuesOf<V>(read: Read<V>): V[] {
 }
 
 const reading = (kind: QuantityKind, value: number | RatioValue): AnyReading => ({
-  kind, value, unit: INSIDE_UNIT[kind], text: readbackOf(kind, value),
+  kind,
+  value,
+  unit: INSIDE_UNIT[kind],
+  text: readbackOf(kind, value),
 });

@@ -24,14 +24,17 @@ export interface ReadOptions {
 export function readQuantity(text: string, kind: 'ratio', options?: ReadOptions): Read<RatioValue>;
 export function readQuantity(text: string, kind: ScalarKind, options?: ReadOptions): Read<number>;
 export function readQuantity(
-  text: string, kind: QuantityKind, options: ReadOptions = {},
+  text: string,
+  kind: QuantityKind,
+  options: ReadOptions = {},
 ): Read<number> | Read<RatioValue> {
   if (kind === 'ratio') return readRatio(text);
   const read = readParts(text);
   if (!read.ok) return refuse(read.reason);
   const { parts, otherDigits } = read;
   const percentKind = kind === 'share' || kind === 'packFactor' || kind === 'overpack';
-  if (percentKind) return readPercentKind({ kind, parts, otherDigits, percentStated: options.bareUnit === '%' });
+  if (percentKind)
+    return readPercentKind({ kind, parts, otherDigits, percentStated: options.bareUnit === '%' });
   if (parts.length > 1) return readCompound({ kind, parts, otherDigits, options });
   const [part] = parts;
   if (part === undefined) return refuse('empty');
@@ -54,7 +57,8 @@ function readOnePart({ kind, part, otherDigits, options }: OnePart): Read<number
   if (spelling === undefined) return askForUnit({ kind, part, otherDigits, options });
   const unit = findUnit(kind, spelling);
   if (unit === undefined) {
-    if (part.unit === undefined) throw new Error(`readQuantity: expected a unit of ${kind}, got bareUnit ${spelling}`);
+    if (part.unit === undefined)
+      throw new Error(`readQuantity: expected a unit of ${kind}, got bareUnit ${spelling}`);
     return unitRefused(part.unit, kind);
   }
   return settle({ kind, readings: readingsIn(unit, part), part, otherDigits, options });
@@ -68,7 +72,9 @@ function unitRefused(unit: string, kind: ScalarKind): Read<number> {
 }
 
 function askForUnit({ kind, part, options }: OnePart): Read<number> {
-  const readings = inOfferedUnits(kind, part).filter(({ value }) => fault(kind, value, options) === undefined);
+  const readings = inOfferedUnits(kind, part).filter(
+    ({ value }) => fault(kind, value, options) === undefined,
+  );
   const first = inOfferedUnits(kind, part)[0];
   if (readings.length > 0 || first === undefined) return ask('unit-missing', readings);
   return fault(kind, first.value, options) ?? refuse('not-a-number');
@@ -82,10 +88,12 @@ interface Settle extends OnePart {
 function settle({ kind, readings, part, otherDigits, options }: Settle): Read<number> {
   const possible = readings.filter(({ value }) => fault(kind, value, options) === undefined);
   const [only] = possible;
-  if (only === undefined) return fault(kind, readings[0]?.value ?? Number.NaN, options) ?? refuse('not-a-number');
+  if (only === undefined)
+    return fault(kind, readings[0]?.value ?? Number.NaN, options) ?? refuse('not-a-number');
   const doubt = doubtOf(part, otherDigits);
   if (doubt !== undefined) return ask(doubt, possible);
-  if (!isPlausible(kind, only.value)) return ask('implausible', withOtherUnits(kind, part, only), { value: only.text });
+  if (!isPlausible(kind, only.value))
+    return ask('implausible', withOtherUnits(kind, part, only), { value: only.text });
   return { kind: 'one', value: only.value, readback: formatQuantity(kind, only.value) };
 }
 
@@ -99,9 +107,11 @@ function doubtOf(part: Part, otherDigits: boolean): AskReason | undefined {
 const plainReadings = (part: Part): Reading<number>[] =>
   part.numeral.values.map((value) => ({ text: numberText(value), value }));
 
-const readingsIn = (unit: Unit, part: Part): Reading<number>[] => part.numeral.values.map((typed) => ({
-  text: `${numberText(typed)} ${unit.shown}`, value: typed * unit.factor + unit.offset,
-}));
+const readingsIn = (unit: Unit, part: Part): Reading<number>[] =>
+  part.numeral.values.map((typed) => ({
+    text: `${numberText(typed)} ${unit.shown}`,
+    value: typed * unit.factor + unit.offset,
+  }));
 
 function inOfferedUnits(kind: ScalarKind, part: Part): Reading<number>[] {
   return OFFERED[kind].flatMap((spelling) => {
@@ -113,13 +123,23 @@ function inOfferedUnits(kind: ScalarKind, part: Part): Reading<number>[] {
 /** The reading as typed first; then, if no unit was typed, the units that would make sense of it. */
 function withOtherUnits(kind: ScalarKind, part: Part, asTyped: Reading<number>): Reading<number>[] {
   if (part.unit !== undefined) return [asTyped];
-  const others = inOfferedUnits(kind, part).filter(({ text, value }) => text !== asTyped.text && isPlausible(kind, value));
+  const others = inOfferedUnits(kind, part).filter(
+    ({ text, value }) => text !== asTyped.text && isPlausible(kind, value),
+  );
   return [asTyped, ...others];
 }
 
 /** `5 ft 3 in`, `5 lb 3 oz`: falling units of one kind, whole numbers but for the last, each less than one of the last. */
-function readCompound({ kind, parts, otherDigits, options }: {
-  kind: ScalarKind; parts: Part[]; otherDigits: boolean; options: ReadOptions;
+function readCompound({
+  kind,
+  parts,
+  otherDigits,
+  options,
+}: {
+  kind: ScalarKind;
+  parts: Part[];
+  otherDigits: boolean;
+  options: ReadOptions;
 }): Read<number> {
   let value = 0;
   let biggerFactor = Number.POSITIVE_INFINITY;
@@ -130,7 +150,8 @@ function readCompound({ kind, parts, otherDigits, options }: {
     const [typed = Number.NaN, second] = part.numeral.values;
     const last = index === parts.length - 1;
     const whole = last || Number.isInteger(typed);
-    const clean = second === undefined && (part.numeral.doubt === undefined || part.numeral.doubt === 'bare-fraction');
+    const clean =
+      second === undefined && (part.numeral.doubt === undefined || part.numeral.doubt === 'bare-fraction');
     const fits = typed >= 0 && typed * unit.factor < biggerFactor && unit.factor < biggerFactor;
     if (!whole || !clean || !fits || unit.offset !== 0) return refuse('bad-compound');
     value += typed * unit.factor;
@@ -147,7 +168,8 @@ function readCompound({ kind, parts, otherDigits, options }: {
 
 function fault(kind: ScalarKind, value: number, options: ReadOptions): ReturnType<typeof refuse> | undefined {
   if (!Number.isFinite(value)) return refuse('out-of-reach');
-  if (kind === 'temperature') return value < -KELVIN_AT_0_C ? refuse('below-absolute-zero', { valueC: value }) : undefined;
+  if (kind === 'temperature')
+    return value < -KELVIN_AT_0_C ? refuse('below-absolute-zero', { valueC: value }) : undefined;
   if (kind === 'temperatureDifference' || kind === 'plain') return undefined;
   if (value < 0 && options.allowNegative !== true) return refuse('negative', { value, kind });
   if (value === 0 && options.allowZero !== true) return refuse('not-positive', { value, kind });
@@ -159,8 +181,13 @@ function fault(kind: ScalarKind, value: number, options: ReadOptions): ReturnTyp
  * densities from 1 kg/m3 (air) to 25 000 (above osmium, so 96 g/cm3 is asked about); -100..400 C.
  */
 const PLAUSIBLE: Readonly<Partial<Record<ScalarKind, readonly [low: number, high: number]>>> = {
-  length: [0.001, 1e5], mass: [0.001, 1e7], volume: [0.001, 1e7], density: [1, 25000], temperature: [-100, 400],
-  temperatureDifference: [-400, 400], pressure: [0.001, 1e4],
+  length: [0.001, 1e5],
+  mass: [0.001, 1e7],
+  volume: [0.001, 1e7],
+  density: [1, 25000],
+  temperature: [-100, 400],
+  temperatureDifference: [-400, 400],
+  pressure: [0.001, 1e4],
 };
 
 function isPlausible(kind: ScalarKind, value: number): boolean {
@@ -169,4 +196,3 @@ function isPlausible(kind: ScalarKind, value: number): boolean {
   const size = kind === 'length' || kind === 'mass' || kind === 'volume' ? Math.abs(value) : value;
   return size >= bounds[0] && size <= bounds[1];
 }
-

@@ -16,13 +16,16 @@ export function readRatio(raw: string): Read<RatioValue> {
   const sideA = readSide(a);
   const sideB = readSide(b);
   if (!sideA.ok || !sideB.ok) return refuse('bad-ratio', { text });
-  const readings = sideA.values.flatMap((first) => sideB.values.map((second) => ({ a: first, b: second })))
+  const readings = sideA.values
+    .flatMap((first) => sideB.values.map((second) => ({ a: first, b: second })))
     .map((value) => ({ text: formatRatio(value), value }));
   const [only] = readings;
   if (only === undefined) return refuse('bad-ratio', { text });
   if (readings.length > 1) return ask('comma-or-thousands', readings);
-  if (slashed.length > 0) return ask('slash-ratio', readings, { a: numberText(only.value.a), b: numberText(only.value.b) });
-  if (otherDigits || sideA.doubtful || sideB.doubtful) return ask(otherDigits ? 'other-digits' : 'exponent', readings);
+  if (slashed.length > 0)
+    return ask('slash-ratio', readings, { a: numberText(only.value.a), b: numberText(only.value.b) });
+  if (otherDigits || sideA.doubtful || sideB.doubtful)
+    return ask(otherDigits ? 'other-digits' : 'exponent', readings);
   return { kind: 'one', value: only.value, readback: only.text };
 }
 

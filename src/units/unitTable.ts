@@ -1,6 +1,15 @@
 import {
-  CM3_PER_FL_OZ, CM3_PER_FT3, CM3_PER_GAL, CM3_PER_IN3, G_PER_LB, G_PER_OZ, KELVIN_AT_0_C, KG_M3_PER_LB_FT3,
-  KPA_PER_PSI, MM_PER_FT, MM_PER_IN,
+  CM3_PER_FL_OZ,
+  CM3_PER_FT3,
+  CM3_PER_GAL,
+  CM3_PER_IN3,
+  G_PER_LB,
+  G_PER_OZ,
+  KELVIN_AT_0_C,
+  KG_M3_PER_LB_FT3,
+  KPA_PER_PSI,
+  MM_PER_FT,
+  MM_PER_IN,
 } from './constants';
 import type { ScalarKind } from './kinds';
 
@@ -28,9 +37,17 @@ export function kindsOfUnit(spelling: string): ScalarKind[] {
 
 /** The units offered when a number came without one. */
 export const OFFERED: Readonly<Record<ScalarKind, readonly string[]>> = {
-  length: ['mm', 'cm', 'in'], mass: ['g', 'kg', 'oz', 'lb'], volume: ['cm3', 'L', 'fl oz'],
-  density: ['kg/m3', 'g/cm3', 'lb/ft3'], temperature: ['C', 'F'], temperatureDifference: ['K', 'F'],
-  pressure: ['kPa', 'hPa', 'psi'], share: [], packFactor: [], overpack: [], plain: [],
+  length: ['mm', 'cm', 'in'],
+  mass: ['g', 'kg', 'oz', 'lb'],
+  volume: ['cm3', 'L', 'fl oz'],
+  density: ['kg/m3', 'g/cm3', 'lb/ft3'],
+  temperature: ['C', 'F'],
+  temperatureDifference: ['K', 'F'],
+  pressure: ['kPa', 'hPa', 'psi'],
+  share: [],
+  packFactor: [],
+  overpack: [],
+  plain: [],
 };
 
 function tidy(spelling: string): string {
@@ -49,7 +66,9 @@ function perVolume(name: string): Unit | undefined {
   return { shown: `${mass.shown}/${volume.shown}`, factor: (1000 * mass.factor) / volume.factor, offset: 0 };
 }
 
-function units(rows: readonly (readonly [spellings: string, factor: number, offset?: number])[]): Map<string, Unit> {
+function units(
+  rows: readonly (readonly [spellings: string, factor: number, offset?: number])[],
+): Map<string, Unit> {
   const table = new Map<string, Unit>();
   for (const [spellings, factor, offset = 0] of rows) {
     const names = spellings.split('|');
@@ -73,25 +92,48 @@ const TABLE: Readonly<Record<ScalarKind, Map<string, Unit>>> = {
     ["ft|'|foot|feet", MM_PER_FT],
   ]),
   mass: units([
-    ['g|gram|grams', 1], ['kg|kilo|kilos|kilogram|kilograms', 1000], ['mg', 0.001],
-    ['oz|ounce|ounces', G_PER_OZ], ['lb|lbs|pound|pounds', G_PER_LB],
+    ['g|gram|grams', 1],
+    ['kg|kilo|kilos|kilogram|kilograms', 1000],
+    ['mg', 0.001],
+    ['oz|ounce|ounces', G_PER_OZ],
+    ['lb|lbs|pound|pounds', G_PER_LB],
   ]),
   volume: units([
-    ['cm3|cc|cu cm', 1], ['mL|milliliter|milliliters|millilitre|millilitres', 1],
-    ['L|liter|liters|litre|litres|dm3', 1000], ['m3', 1e6], ['mm3', 0.001],
-    ['fl oz|floz|fluid ounce|fluid ounces', CM3_PER_FL_OZ], ['gal|gallon|gallons', CM3_PER_GAL],
-    ['qt|quart|quarts', CM3_PER_GAL / 4], ['pt|pint|pints', CM3_PER_GAL / 8],
-    ['in3|cu in|cubic inch|cubic inches', CM3_PER_IN3], ['ft3|cu ft|cubic foot|cubic feet', CM3_PER_FT3],
+    ['cm3|cc|cu cm', 1],
+    ['mL|milliliter|milliliters|millilitre|millilitres', 1],
+    ['L|liter|liters|litre|litres|dm3', 1000],
+    ['m3', 1e6],
+    ['mm3', 0.001],
+    ['fl oz|floz|fluid ounce|fluid ounces', CM3_PER_FL_OZ],
+    ['gal|gallon|gallons', CM3_PER_GAL],
+    ['qt|quart|quarts', CM3_PER_GAL / 4],
+    ['pt|pint|pints', CM3_PER_GAL / 8],
+    ['in3|cu in|cubic inch|cubic inches', CM3_PER_IN3],
+    ['ft3|cu ft|cubic foot|cubic feet', CM3_PER_FT3],
   ]),
   density: units([['lb/ft3|pcf', KG_M3_PER_LB_FT3]]),
   temperature: units([
-    ['C|deg C|degC|celsius', 1], ['K|kelvin', 1, -KELVIN_AT_0_C],
+    ['C|deg C|degC|celsius', 1],
+    ['K|kelvin', 1, -KELVIN_AT_0_C],
     ['F|deg F|degF|fahrenheit', 5 / 9, -160 / 9],
   ]),
-  temperatureDifference: units([['K|kelvin', 1], ['C|deg C|degC|celsius', 1], ['F|deg F|degF|fahrenheit', 5 / 9]]),
-  pressure: units([
-    ['kPa', 1], ['Pa', 0.001], ['hPa|mbar', 0.1], ['bar', 100], ['psi', KPA_PER_PSI], ['atm', 101.325],
-    ['mmHg|mm Hg', KPA_PER_MMHG], ['inHg|in Hg', 25.4 * KPA_PER_MMHG],
+  temperatureDifference: units([
+    ['K|kelvin', 1],
+    ['C|deg C|degC|celsius', 1],
+    ['F|deg F|degF|fahrenheit', 5 / 9],
   ]),
-  share: NONE, packFactor: NONE, overpack: NONE, plain: NONE,
+  pressure: units([
+    ['kPa', 1],
+    ['Pa', 0.001],
+    ['hPa|mbar', 0.1],
+    ['bar', 100],
+    ['psi', KPA_PER_PSI],
+    ['atm', 101.325],
+    ['mmHg|mm Hg', KPA_PER_MMHG],
+    ['inHg|in Hg', 25.4 * KPA_PER_MMHG],
+  ]),
+  share: NONE,
+  packFactor: NONE,
+  overpack: NONE,
+  plain: NONE,
 };

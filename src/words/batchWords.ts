@@ -17,15 +17,17 @@ export function batchBecause({ cavityCm3, batch }: Pour): string[] {
   const volumeCm3 = cavityCm3.value + inputs.riserCm3;
   return [
     ratioSentence(ratioSentenceParts(batch)),
-    `${formatVolume(volumeCm3)} to fill, at a free rise of ${formatDensity(inputs.freeRiseKgM3)} packed ${amount(batch.packFactor)} times, `
-      + `plus ${amount(inputs.ventsG)} g out of the vents, ${percent(inputs.gasLossShare)} of gas and ${residueWords} g that stay in the cup.`,
+    `${formatVolume(volumeCm3)} to fill, at a free rise of ${formatDensity(inputs.freeRiseKgM3)} packed ${amount(batch.packFactor)} times, ` +
+      `plus ${amount(inputs.ventsG)} g out of the vents, ${percent(inputs.gasLossShare)} of gas and ${residueWords} g that stay in the cup.`,
     `Just filling could take more or less: one standard deviation is ${percent(batch.sigmaShare)}, most of it from ${mostDoubt(batch.uncertainty)}.`,
   ];
 }
 
 function mostDoubt(rows: Pour['batch']['uncertainty']): string {
   const top = [...rows].sort((a, b) => b.share - a.share)[0];
-  return top === undefined ? 'nothing' : `the ${top.input.replace(/_/g, ' ')} (${percent(top.share)} of the doubt)`;
+  return top === undefined
+    ? 'nothing'
+    : `the ${top.input.replace(/_/g, ' ')} (${percent(top.share)} of the doubt)`;
 }
 
 /** "A 379 g, B 209 g, together 588 g". */

@@ -6,31 +6,75 @@ const cm3 = (value: number | string | undefined): string => `${amount(value)} cm
 /** Sentences about the surface: why there is no volume, or what was found and done on the way to it. */
 export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   NOT_CLOSED: notClosed,
-  ZERO_VOLUME: (v) => ({ text: `The surface encloses nothing (${counted(v.pieces ?? 1, 'piece')}).`, hint: 'Check that the scan is of a solid piece and not of one flat side.' }),
-  DEGENERATE_ONLY: (v) => ({ text: `All ${amount(v.collapsed)} triangles are collapsed to a line or a point.`, hint: 'Export the scan again, without rounding its coordinates.' }),
-  TOO_SMALL: (v) => ({ text: `The piece is ${amount(v.longestMm)} mm long: nothing can be told of it.`, hint: 'Check the unit of the file.' }),
-  NOT_ORIENTED: (v) => v.part === 'turned'
-    ? { text: `${counted(v.count, 'facet')} faced the wrong way and ${v.count === 1 ? 'was' : 'were'} turned.`, hint: 'Nothing to do: the area of each patch decided.' }
-    : { text: `The surface has no inside: at ${counted(v.oneSidedEdges ?? v.count, 'edge')} it turns over on itself.`, hint: 'Have the scanner program remake the mesh there.' },
+  ZERO_VOLUME: (v) => ({
+    text: `The surface encloses nothing (${counted(v.pieces ?? 1, 'piece')}).`,
+    hint: 'Check that the scan is of a solid piece and not of one flat side.',
+  }),
+  DEGENERATE_ONLY: (v) => ({
+    text: `All ${amount(v.collapsed)} triangles are collapsed to a line or a point.`,
+    hint: 'Export the scan again, without rounding its coordinates.',
+  }),
+  TOO_SMALL: (v) => ({
+    text: `The piece is ${amount(v.longestMm)} mm long: nothing can be told of it.`,
+    hint: 'Check the unit of the file.',
+  }),
+  NOT_ORIENTED: (v) =>
+    v.part === 'turned'
+      ? {
+          text: `${counted(v.count, 'facet')} faced the wrong way and ${v.count === 1 ? 'was' : 'were'} turned.`,
+          hint: 'Nothing to do: the area of each patch decided.',
+        }
+      : {
+          text: `The surface has no inside: at ${counted(v.oneSidedEdges ?? v.count, 'edge')} it turns over on itself.`,
+          hint: 'Have the scanner program remake the mesh there.',
+        },
   DUPLICATE_FACES: (v) => ({
     text: `${counted(v.count, 'facet')} came more than once${Number(v.cancelled) > 0 ? `; ${amount(v.cancelled)} of them face to face, which bound nothing` : ''}.`,
     hint: 'Each counts once.',
   }),
-  DEGENERATE_FACES: (v) => ({ text: `${counted(v.count, 'facet')} collapsed to a line or a point and left out.`, hint: 'They hold no volume.' }),
-  NON_MANIFOLD: (v) => ({ text: `At ${counted(v.count, 'edge')} three or more facets meet.`, hint: 'Fins and inner walls bound nothing and add nothing; look there if the piece should be simple.' }),
-  NON_PLANAR: (v) => ({ text: `${counted(v.count, 'face')} with four or more corners ${v.count === 1 ? 'is' : 'are'} not flat.`, hint: 'They were cut into triangles; another cut would change the volume a little.' }),
-  INSIDE_OUT: (v) => ({ text: `${counted(v.count, 'piece')} faced inward and ${v.count === 1 ? 'was' : 'were'} turned over.`, hint: 'Nothing to do: a piece inside no other must hold something.' }),
+  DEGENERATE_FACES: (v) => ({
+    text: `${counted(v.count, 'facet')} collapsed to a line or a point and left out.`,
+    hint: 'They hold no volume.',
+  }),
+  NON_MANIFOLD: (v) => ({
+    text: `At ${counted(v.count, 'edge')} three or more facets meet.`,
+    hint: 'Fins and inner walls bound nothing and add nothing; look there if the piece should be simple.',
+  }),
+  NON_PLANAR: (v) => ({
+    text: `${counted(v.count, 'face')} with four or more corners ${v.count === 1 ? 'is' : 'are'} not flat.`,
+    hint: 'They were cut into triangles; another cut would change the volume a little.',
+  }),
+  INSIDE_OUT: (v) => ({
+    text: `${counted(v.count, 'piece')} faced inward and ${v.count === 1 ? 'was' : 'were'} turned over.`,
+    hint: 'Nothing to do: a piece inside no other must hold something.',
+  }),
   MULTI_SHELL: multiShell,
   NESTED_SHELL: nestedShell,
   SELF_INTERSECT: (v) => ({
     text: `Shells overlap or fold: ${cm3(v.doubledCm3)} counted twice${Number(v.negativeCm3) > 1e-9 ? `, ${cm3(v.negativeCm3)} counted below zero` : ''}.`,
-    hint: v.effectCm3 === 0 ? 'Too little to change the volume; the range covers it.' : 'What is inside two shells counts once. The plain sum would be wrong.',
+    hint:
+      v.effectCm3 === 0
+        ? 'Too little to change the volume; the range covers it.'
+        : 'What is inside two shells counts once. The plain sum would be wrong.',
   }),
-  PRECISION: (v) => ({ text: `The coordinates are too coarse for the size: rounding could change the volume by ${percent(v.doubtShare)}.`, hint: 'Move the piece near zero before exporting it.' }),
-  FAR_FROM_ORIGIN: (v) => ({ text: `The piece lies ${amount(Number(v.distanceMm) / 1000)} m from the zero of the file.`, hint: 'Fine here; other programs may lose digits.' }),
-  UNITS_SUSPECT: (v) => v.part === 'disagree'
-    ? { text: `The ${v.by} does not agree with the scale used: it would be ${percent(Math.abs(Number(v.share)))} ${Number(v.share) > 0 ? 'larger' : 'smaller'}.`, hint: `Tape both again; ${percent(v.share)} in length is ${percent(3 * Number(v.share))} in volume.` }
-    : { text: `The longest side is ${amount(v.longestMm)} mm: ${Number(v.longestMm) < 25 ? 'smaller' : 'larger'} than a sculpt usually is.`, hint: `Is one unit of the file really ${v.unit}? Tape one side and say it.` },
+  PRECISION: (v) => ({
+    text: `The coordinates are too coarse for the size: rounding could change the volume by ${percent(v.doubtShare)}.`,
+    hint: 'Move the piece near zero before exporting it.',
+  }),
+  FAR_FROM_ORIGIN: (v) => ({
+    text: `The piece lies ${amount(Number(v.distanceMm) / 1000)} m from the zero of the file.`,
+    hint: 'Fine here; other programs may lose digits.',
+  }),
+  UNITS_SUSPECT: (v) =>
+    v.part === 'disagree'
+      ? {
+          text: `The ${v.by} does not agree with the scale used: it would be ${percent(Math.abs(Number(v.share)))} ${Number(v.share) > 0 ? 'larger' : 'smaller'}.`,
+          hint: `Tape both again; ${percent(v.share)} in length is ${percent(3 * Number(v.share))} in volume.`,
+        }
+      : {
+          text: `The longest side is ${amount(v.longestMm)} mm: ${Number(v.longestMm) < 25 ? 'smaller' : 'larger'} than a sculpt usually is.`,
+          hint: `Is one unit of the file really ${v.unit}? Tape one side and say it.`,
+        },
 };
 
 function notClosed(v: Values): Sentence {
@@ -40,8 +84,16 @@ function notClosed(v: Values): Sentence {
       hint: 'Look at the hole: if the piece is flat there, as where it stood on the board, the volume is right.',
     };
   }
-  if (v.part === 'seams') return { text: `${counted(v.count, 'seam')} with no width, where neighbors do not share their points.`, hint: 'They hold no volume.' };
-  if (v.part === 'sheets') return { text: `${counted(v.count, 'loose sheet')} left out.`, hint: 'A sheet encloses nothing. If it is part of the piece, thicken it before the scan is exported.' };
+  if (v.part === 'seams')
+    return {
+      text: `${counted(v.count, 'seam')} with no width, where neighbors do not share their points.`,
+      hint: 'They hold no volume.',
+    };
+  if (v.part === 'sheets')
+    return {
+      text: `${counted(v.count, 'loose sheet')} left out.`,
+      hint: 'A sheet encloses nothing. If it is part of the piece, thicken it before the scan is exported.',
+    };
   if (v.doubtShare !== undefined) {
     return {
       text: `No volume yet: the scan is too open. Ways of closing it differ by ± ${cm3(v.doubtCm3)} on ${cm3(v.volumeCm3)} (${percent(v.doubtShare)}); the longest rim is ${amount(v.largestRimMm)} mm.`,
@@ -56,14 +108,26 @@ function notClosed(v: Values): Sentence {
 
 function multiShell(v: Values): Sentence {
   if (v.part === 'islands') {
-    return { text: `${counted(v.count, 'floating speck')} left out, ${cm3(Math.abs(Number(v.effectCm3)))} in all.`, hint: 'Scan noise. The range covers them.' };
+    return {
+      text: `${counted(v.count, 'floating speck')} left out, ${cm3(Math.abs(Number(v.effectCm3)))} in all.`,
+      hint: 'Scan noise. The range covers them.',
+    };
   }
-  return { text: `The scan holds ${counted(v.count, 'separate piece')}; all count.`, hint: 'If one of them is the table or a stand, cut it off.' };
+  return {
+    text: `The scan holds ${counted(v.count, 'separate piece')}; all count.`,
+    hint: 'If one of them is the table or a stand, cut it off.',
+  };
 }
 
 function nestedShell(v: Values): Sentence {
   if (v.part === 'void') {
-    return { text: `The scan is hollow: ${counted(v.count, 'inner surface')} take${v.count === 1 ? 's' : ''} off ${cm3(Math.abs(Number(v.effectCm3)))}.`, hint: `If it should be filled, the outer shell holds ${cm3(v.envelopeCm3)}.` };
+    return {
+      text: `The scan is hollow: ${counted(v.count, 'inner surface')} take${v.count === 1 ? 's' : ''} off ${cm3(Math.abs(Number(v.effectCm3)))}.`,
+      hint: `If it should be filled, the outer shell holds ${cm3(v.envelopeCm3)}.`,
+    };
   }
-  return { text: `${counted(v.count, 'piece')} inside a solid count${v.count === 1 ? 's' : ''} for nothing.`, hint: `If it should be a hollow, the volume is ${cm3(v.hollowCm3)}.` };
+  return {
+    text: `${counted(v.count, 'piece')} inside a solid count${v.count === 1 ? 's' : ''} for nothing.`,
+    hint: `If it should be a hollow, the volume is ${cm3(v.hollowCm3)}.`,
+  };
 }

@@ -3,8 +3,11 @@ import { amount, type Sentence, type Values } from './sentence';
 
 /** Millimetres per unit, exact (NIST SP 811): the size in words under each. */
 const UNITS: readonly { name: string; mm: number }[] = [
-  { name: 'millimeters', mm: 1 }, { name: 'centimeters', mm: 10 }, { name: 'inches', mm: 25.4 },
-  { name: 'feet', mm: 304.8 }, { name: 'meters', mm: 1000 },
+  { name: 'millimeters', mm: 1 },
+  { name: 'centimeters', mm: 10 },
+  { name: 'inches', mm: 25.4 },
+  { name: 'feet', mm: 304.8 },
+  { name: 'meters', mm: 1000 },
 ];
 
 export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = {
@@ -12,22 +15,35 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     text: `The file names no unit. As it stands it is ${amount(v.tallUnits)} units tall, ${amount(v.wideUnits)} wide and ${amount(v.deepUnits)} deep: ${UNITS.map((u) => underUnit(u, v)).join('; ')}.`,
     hint: 'Say the unit (--file-unit), or tape one side of the piece (--tall "290 mm").',
   }),
-  SCALE_UNREACHED: (v) => ({ text: `No scale fits the ${v.by} that was given.`, hint: 'Check that measure, and that the cut leaves something of the piece.' }),
+  SCALE_UNREACHED: (v) => ({
+    text: `No scale fits the ${v.by} that was given.`,
+    hint: 'Check that measure, and that the cut leaves something of the piece.',
+  }),
   CUT_AWAY: (v) => ({
-    text: v.effectCm3 === undefined
-      ? `Cut: ${amount(v.keptCm3)} cm³ are left. What was cut off could not be measured.`
-      : `Cut: ${amount(Math.abs(Number(v.effectCm3)))} cm³ went, ${amount(v.keptCm3)} cm³ are left.`,
+    text:
+      v.effectCm3 === undefined
+        ? `Cut: ${amount(v.keptCm3)} cm³ are left. What was cut off could not be measured.`
+        : `Cut: ${amount(Math.abs(Number(v.effectCm3)))} cm³ went, ${amount(v.keptCm3)} cm³ are left.`,
     hint: 'The cut is closed flat.',
   }),
-  CUT_EMPTY: () => ({ text: 'The cut leaves nothing of the scan.', hint: 'Move the plane, or keep its other side.' }),
+  CUT_EMPTY: () => ({
+    text: 'The cut leaves nothing of the scan.',
+    hint: 'Move the plane, or keep its other side.',
+  }),
   FLOOR_FOUND: (v) => ({
     text: `A level floor of ${amount(v.areaCm2)} cm² lies under the piece, its top at z = ${amount(v.topMm)} mm.`,
     hint: `If it is the table, cut it off: --cut "z=${Number(Number(v.topMm).toFixed(2))}mm".`,
   }),
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
-  CANNOT_READ_FILE: (v) => ({ text: `${v.file} can not be read: ${v.why}.`, hint: 'Check the name and the folder.' }),
-  SHOP_FILE: (v) => ({ text: `The shop file ${v.file} can not be used: ${v.why}.`, hint: 'Write a fresh one with: risewright sample DIR.' }),
+  CANNOT_READ_FILE: (v) => ({
+    text: `${v.file} can not be read: ${v.why}.`,
+    hint: 'Check the name and the folder.',
+  }),
+  SHOP_FILE: (v) => ({
+    text: `The shop file ${v.file} can not be used: ${v.why}.`,
+    hint: 'Write a fresh one with: risewright sample DIR.',
+  }),
   CARD_UNKNOWN: (v) => ({ text: `There is no card called "${v.name}".`, hint: `The shop has: ${v.known}.` }),
 };
 

@@ -7,9 +7,18 @@ export function sayWhy({ reason, values }: Why): Said {
 }
 
 const KIND_WORDS: Readonly<Record<string, string>> = {
-  length: 'a length', mass: 'a mass', volume: 'a volume', density: 'a density', temperature: 'a temperature',
-  temperatureDifference: 'a temperature difference', pressure: 'a pressure', share: 'a share', packFactor: 'a pack factor',
-  overpack: 'an overpack', plain: 'a plain number', ratio: 'a ratio',
+  length: 'a length',
+  mass: 'a mass',
+  volume: 'a volume',
+  density: 'a density',
+  temperature: 'a temperature',
+  temperatureDifference: 'a temperature difference',
+  pressure: 'a pressure',
+  share: 'a share',
+  packFactor: 'a pack factor',
+  overpack: 'an overpack',
+  plain: 'a plain number',
+  ratio: 'a ratio',
 };
 
 const kindWords = (kind: string): string => KIND_WORDS[kind] ?? kind;
@@ -19,36 +28,73 @@ const PICK = 'Write the one you mean.';
 const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string) => string) => Said>> = {
   'comma-or-thousands': () => ({ text: 'The comma can be a decimal sign or mark thousands.', hint: PICK }),
   exponent: () => ({ text: 'A number with an exponent is easily misread.', hint: 'Write it out in full.' }),
-  'other-digits': () => ({ text: 'The digits are of another script or width.', hint: 'Write them as 0 to 9.' }),
-  'bare-fraction': () => ({ text: 'A fraction without a unit can be a number, a ratio or a date.', hint: PICK }),
+  'other-digits': () => ({
+    text: 'The digits are of another script or width.',
+    hint: 'Write them as 0 to 9.',
+  }),
+  'bare-fraction': () => ({
+    text: 'A fraction without a unit can be a number, a ratio or a date.',
+    hint: PICK,
+  }),
   'unit-missing': () => ({ text: 'The unit is missing.', hint: 'Write the unit behind the number.' }),
-  implausible: (value) => ({ text: `${value('value')} is hard to believe.`, hint: 'Check the number and its unit.' }),
+  implausible: (value) => ({
+    text: `${value('value')} is hard to believe.`,
+    hint: 'Check the number and its unit.',
+  }),
   'percent-or-number': () => ({ text: 'It can be meant as a percentage or as a plain number.', hint: PICK }),
   'slash-ratio': (value) => ({
-    text: 'A slash can mean a ratio, a fraction or a percentage.', hint: `Write ${value('a')}:${value('b')}, A first.`,
+    text: 'A slash can mean a ratio, a fraction or a percentage.',
+    hint: `Write ${value('a')}:${value('b')}, A first.`,
   }),
   empty: () => ({ text: 'Nothing was typed.', hint: 'Type a number with its unit.' }),
-  'too-long': () => ({ text: 'The text is too long for a quantity.', hint: 'Type one number with its unit.' }),
-  'not-a-number': () => ({ text: 'It does not start with a number, or a number is broken.', hint: 'Type a number with its unit.' }),
-  'bad-grouping': () => ({
-    text: 'The points and commas fit neither decimals nor thousands.', hint: 'Use one decimal sign and no separators.',
+  'too-long': () => ({
+    text: 'The text is too long for a quantity.',
+    hint: 'Type one number with its unit.',
   }),
-  'out-of-reach': () => ({ text: 'The number is too large or too small to be kept.', hint: 'Check its exponent.' }),
-  'unknown-unit': (value) => ({ text: `The unit "${value('unit')}" is not known.`, hint: 'Use a unit such as mm, in, g, oz, mL or pcf.' }),
+  'not-a-number': () => ({
+    text: 'It does not start with a number, or a number is broken.',
+    hint: 'Type a number with its unit.',
+  }),
+  'bad-grouping': () => ({
+    text: 'The points and commas fit neither decimals nor thousands.',
+    hint: 'Use one decimal sign and no separators.',
+  }),
+  'out-of-reach': () => ({
+    text: 'The number is too large or too small to be kept.',
+    hint: 'Check its exponent.',
+  }),
+  'unknown-unit': (value) => ({
+    text: `The unit "${value('unit')}" is not known.`,
+    hint: 'Use a unit such as mm, in, g, oz, mL or pcf.',
+  }),
   'wrong-kind': (value) => ({
     text: `"${value('unit')}" belongs to ${kindWords(value('unitKind'))}, and ${kindWords(value('kind'))} is wanted.`,
     hint: 'Type it in a unit of that kind.',
   }),
-  'not-positive': (value) => ({ text: `${sentence(kindWords(value('kind')))} of 0 cannot be used.`, hint: 'Type a number above 0.' }),
-  negative: (value) => ({ text: `${sentence(kindWords(value('kind')))} cannot be negative here.`, hint: 'Type a number above 0.' }),
+  'not-positive': (value) => ({
+    text: `${sentence(kindWords(value('kind')))} of 0 cannot be used.`,
+    hint: 'Type a number above 0.',
+  }),
+  negative: (value) => ({
+    text: `${sentence(kindWords(value('kind')))} cannot be negative here.`,
+    hint: 'Type a number above 0.',
+  }),
   'bad-compound': () => ({
-    text: 'The numbers do not make one quantity.', hint: 'Write the larger unit first, as in 5 ft 3 in or 5 lb 3 oz.',
+    text: 'The numbers do not make one quantity.',
+    hint: 'Write the larger unit first, as in 5 ft 3 in or 5 lb 3 oz.',
   }),
   'bad-ratio': (value) => ({
-    text: `"${value('text')}" is no ratio of two numbers above 0.`, hint: 'Write parts A, a colon, parts B, as in 52:100.',
+    text: `"${value('text')}" is no ratio of two numbers above 0.`,
+    hint: 'Write parts A, a colon, parts B, as in 52:100.',
   }),
-  'share-out-of-range': (value) => ({ text: `A share of ${value('value')} % is more than all.`, hint: 'Type 0 to 100 %.' }),
-  'below-absolute-zero': (value) => ({ text: `${value('valueC')} C is below absolute zero.`, hint: 'Check the number and its unit.' }),
+  'share-out-of-range': (value) => ({
+    text: `A share of ${value('value')} % is more than all.`,
+    hint: 'Type 0 to 100 %.',
+  }),
+  'below-absolute-zero': (value) => ({
+    text: `${value('valueC')} C is below absolute zero.`,
+    hint: 'Check the number and its unit.',
+  }),
 };
 
 const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -8,16 +8,26 @@ const fixLine = 'Mend that line, or export the scan again.';
 export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   EMPTY_FILE: () => ({ text: 'The file is empty.', hint: again }),
   UNSUPPORTED_FORMAT: (v) => ({
-    text: v.format === '' ? 'The name has no ending, so the kind of file is not known.' : `Files of the kind "${v.format}" are not read.`,
+    text:
+      v.format === ''
+        ? 'The name has no ending, so the kind of file is not known.'
+        : `Files of the kind "${v.format}" are not read.`,
     hint: `Give one of: ${v.known}; or name it with --format.`,
   }),
-  UNSUPPORTED_ENCODING: (v) => ({ text: `The file is text in ${v.encoding}.`, hint: 'Save it as plain ASCII or UTF-8.' }),
+  UNSUPPORTED_ENCODING: (v) => ({
+    text: `The file is text in ${v.encoding}.`,
+    hint: 'Save it as plain ASCII or UTF-8.',
+  }),
   NOT_A_MESH: (v) => ({ text: `This is ${v.what}, not a mesh.`, hint: again }),
-  WRONG_FORMAT: (v) => ({ text: `The file is called ${v.said} but holds ${v.is}.`, hint: `Rename it to .${String(v.is).toLowerCase()}.` }),
+  WRONG_FORMAT: (v) => ({
+    text: `The file is called ${v.said} but holds ${v.is}.`,
+    hint: `Rename it to .${String(v.is).toLowerCase()}.`,
+  }),
   TRUNCATED: (v) => ({
-    text: v.expectedBytes === undefined
-      ? `The file stops where ${v.expected ?? 'more'} should follow.`
-      : `The file stops early: ${amount(v.bytes, 9)} bytes are here, ${amount(v.expectedBytes, 9)} should be${v.facetsSaid === undefined ? '' : ` for the ${counted(v.facetsSaid, 'facet')} it announces`}.`,
+    text:
+      v.expectedBytes === undefined
+        ? `The file stops where ${v.expected ?? 'more'} should follow.`
+        : `The file stops early: ${amount(v.bytes, 9)} bytes are here, ${amount(v.expectedBytes, 9)} should be${v.facetsSaid === undefined ? '' : ` for the ${counted(v.facetsSaid, 'facet')} it announces`}.`,
     hint: 'Copy or export it again; part of it is missing.',
   }),
   COUNT_MISMATCH: (v) => ({
@@ -26,17 +36,35 @@ export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = 
   }),
   TRAILING_DATA: (v) => ({ text: `${counted(v.bytes, 'byte')} follow the last facet.`, hint: again }),
   SYNTAX: (v) => ({ text: `Here "${v.text}" stands where ${v.expected} should.`, hint: fixLine }),
-  BAD_NUMBER: (v) => ({ text: `"${v.text}" is not a number a coordinate can have.`, hint: 'Coordinates take a decimal point, no comma, and must be finite. ' + fixLine }),
-  COORD_RANGE: (v) => ({ text: `A coordinate of ${v.text} is beyond ${amount(v.limit, 9)} units.`, hint: 'Move the piece near zero before exporting it.' }),
+  BAD_NUMBER: (v) => ({
+    text: `"${v.text}" is not a number a coordinate can have.`,
+    hint: 'Coordinates take a decimal point, no comma, and must be finite. ' + fixLine,
+  }),
+  COORD_RANGE: (v) => ({
+    text: `A coordinate of ${v.text} is beyond ${amount(v.limit, 9)} units.`,
+    hint: 'Move the piece near zero before exporting it.',
+  }),
   BAD_INDEX: (v) => ({ text: `"${v.text}" is not a vertex number.`, hint: fixLine }),
-  INDEX_OUT_OF_RANGE: (v) => ({ text: `A face names vertex ${v.index ?? v.text}, but there are only ${amount(v.vertices, 9)}.`, hint: 'Export it again; vertices are missing.' }),
+  INDEX_OUT_OF_RANGE: (v) => ({
+    text: `A face names vertex ${v.index ?? v.text}, but there are only ${amount(v.vertices, 9)}.`,
+    hint: 'Export it again; vertices are missing.',
+  }),
   BAD_POLYGON: (v) => ({
-    text: Number(v.corners) > Number(v.limit) ? `A face has ${amount(v.corners, 9)} corners; ${amount(v.limit)} is the most.` : `The outline of a face with ${v.corners} corners crosses itself.`,
+    text:
+      Number(v.corners) > Number(v.limit)
+        ? `A face has ${amount(v.corners, 9)} corners; ${amount(v.limit)} is the most.`
+        : `The outline of a face with ${v.corners} corners crosses itself.`,
     hint: 'Export the scan with triangles only.',
   }),
-  UNSUPPORTED_FEATURE: (v) => ({ text: `The file uses "${v.text}", a curved shape that is not read.`, hint: 'Export it as triangles.' }),
+  UNSUPPORTED_FEATURE: (v) => ({
+    text: `The file uses "${v.text}", a curved shape that is not read.`,
+    hint: 'Export it as triangles.',
+  }),
   NO_TRIANGLES: (v) => ({
-    text: v.vertices === undefined ? 'There is no triangle in the file.' : `There is no face in the file, only ${counted(v.vertices, 'point')}.`,
+    text:
+      v.vertices === undefined
+        ? 'There is no triangle in the file.'
+        : `There is no face in the file, only ${counted(v.vertices, 'point')}.`,
     hint: 'A cloud of points has no inside: have the scanner program make a mesh of it.',
   }),
 };

@@ -5,7 +5,11 @@ import { READER_WORDS } from './readerWords';
 import type { Sentence, Values } from './sentence';
 import { sayYield } from './yieldWords';
 
-const WORDS: Partial<Record<string, (v: Values) => Sentence>> = { ...READER_WORDS, ...MESH_WORDS, ...PLAN_WORDS };
+const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
+  ...READER_WORDS,
+  ...MESH_WORDS,
+  ...PLAN_WORDS,
+};
 
 export const hasWords = (code: string): boolean => WORDS[code] !== undefined || isYieldCode(code);
 

@@ -13,7 +13,10 @@ export function amount(value: number | string | undefined, digits = 4): string {
   if (typeof value !== 'number' || !Number.isFinite(value)) return String(value ?? 'an unknown amount');
   const rounded = Number(value.toPrecision(digits));
   const decimals = rounded === 0 ? 0 : Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded))));
-  const [whole, fraction] = Math.abs(rounded).toFixed(Math.min(decimals, 6)).split('.') as [string, string | undefined];
+  const [whole, fraction] = Math.abs(rounded).toFixed(Math.min(decimals, 6)).split('.') as [
+    string,
+    string | undefined,
+  ];
   const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u2009') : whole;
   const tail = fraction?.replace(/0+$/, '');
   return `${rounded < 0 ? '\u2212' : ''}${grouped}${tail === undefined || tail === '' ? '' : `.${tail}`}`;

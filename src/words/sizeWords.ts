@@ -8,24 +8,32 @@ export function sizeBecause(size: Size): string[] {
 }
 
 function methodLine({ method, closed, rims }: Size): string {
-  if (method === 'field') return 'Shells overlap: the plain sum less what lies inside more than one of them, by winding number along lines.';
-  if (closed && rims.length === 0) return 'The surface is closed: its volume is exact by the divergence theorem, as far as the file goes.';
+  if (method === 'field')
+    return 'Shells overlap: the plain sum less what lies inside more than one of them, by winding number along lines.';
+  if (closed && rims.length === 0)
+    return 'The surface is closed: its volume is exact by the divergence theorem, as far as the file goes.';
   return 'The open rims are closed by cones; the volume of the closed surface follows from the divergence theorem.';
 }
 
 function scaleLine({ scale }: Size): string {
   const unit = `one unit of the file is ${amount(scale.mmPerUnit, 5)} mm`;
   if (scale.from === 'given') return `You said so: ${unit}.`;
-  const named = /mm$/.test(scale.fileUnit) && scale.fileUnit !== 'mm' ? '' : `, which is ${scale.fileUnit} within 1 %`;
+  const named =
+    /mm$/.test(scale.fileUnit) && scale.fileUnit !== 'mm' ? '' : `, which is ${scale.fileUnit} within 1 %`;
   return `By your tape ${unit}${named}; a tape is off by up to ${percent(scale.doubtShare)} here.`;
 }
 
 function rangeLine({ doubts, extentsMm }: Size): string {
   const parts = [
-    ['closing the holes', doubts.caps], ['the tape', doubts.scale], ['specks left out', doubts.islands],
-    ['overlaps', doubts.overlaps], ['rounding in the file', doubts.coordinates],
+    ['closing the holes', doubts.caps],
+    ['the tape', doubts.scale],
+    ['specks left out', doubts.islands],
+    ['overlaps', doubts.overlaps],
+    ['rounding in the file', doubts.coordinates],
   ] as const;
-  const told = parts.filter(([, half]) => half > 0).map(([what, half]) => `${what} \u00b1 ${amount(half, 2)}`);
+  const told = parts
+    .filter(([, half]) => half > 0)
+    .map(([what, half]) => `${what} \u00b1 ${amount(half, 2)}`);
   const [wide, deep, tall] = extentsMm.map((mm) => formatLength(mm)) as [string, string, string];
   return `The piece is ${wide} wide, ${deep} deep, ${tall} tall. Range, cm\u00b3: ${told.length === 0 ? 'nothing in doubt' : told.join(', ')}.`;
 }

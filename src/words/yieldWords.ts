@@ -16,30 +16,57 @@ export const isYieldCode = (code: string): code is YieldCode => YIELD_CODES.some
  * The read-back of a ratio, A first in the label, B first into the cup: `A:B 100:55 by weight, 588 g in all: 379 g of A
  * (isocyanate) and 209 g of B (polyol). Weigh ...`
  */
-export function ratioSentence({ a, b, by, weighings: [partA, partB], totalG, stepG }: RatioSentenceParts): string {
+export function ratioSentence({
+  a,
+  b,
+  by,
+  weighings: [partA, partB],
+  totalG,
+  stepG,
+}: RatioSentenceParts): string {
   const aG = formatGrams(partA.massG, stepG);
   const bG = formatGrams(partB.massG, stepG);
   const label = `A:B ${formatRatio({ a, b })} by ${by === 'mass' ? 'weight' : 'volume'}`;
-  return `${label}, ${formatGrams(totalG, stepG)} in all: ${aG} of A (${partA.side}) and ${bG} of B (${partB.side}). `
-    + `Weigh the ${bG} of B into the ${partB.container} first and set the scale to zero; `
-    + `the ${aG} of A goes into the same ${partA.container} last, and the clock starts when it goes in.`;
+  return (
+    `${label}, ${formatGrams(totalG, stepG)} in all: ${aG} of A (${partA.side}) and ${bG} of B (${partB.side}). ` +
+    `Weigh the ${bG} of B into the ${partB.container} first and set the scale to zero; ` +
+    `the ${aG} of A goes into the same ${partA.container} last, and the clock starts when it goes in.`
+  );
 }
 
 /** A row of the uncertainty list, by the words of the bench. */
 export const TERM_WORDS: Readonly<Record<string, string>> = {
-  free_rise: 'free-rise density', cavity: 'cavity volume', station_pressure: 'air pressure of the day',
-  riser: 'riser volume', residue: 'residue in the cup', gas_loss: 'gas that leaves', vents: 'foam out of the vents',
+  free_rise: 'free-rise density',
+  cavity: 'cavity volume',
+  station_pressure: 'air pressure of the day',
+  riser: 'riser volume',
+  residue: 'residue in the cup',
+  gas_loss: 'gas that leaves',
+  vents: 'foam out of the vents',
   scale: 'step of the scale',
 };
 
 const INPUT_WORDS: Readonly<Record<string, string>> = {
-  cavityCm3: 'Cavity volume', riserCm3: 'Riser volume', freeRiseKgM3: 'Free-rise density',
-  minFillKgM3: 'Minimum-fill density', liquidKgM3: 'Liquid density of the mix',
-  liquidDensityKgM3: 'Liquid density of the mix', partDensityAKgM3: 'Density of part A',
-  partDensityBKgM3: 'Density of part B', packFactor: 'Pack factor', overpackShare: 'Overpack',
-  shortFillChance: 'Chance of a short fill', ventsG: 'Foam out of the vents', gasLossShare: 'Gas loss',
-  residueG: 'Residue in the cup', scaleStepG: 'Step of the scale', uScanToMoldShare: 'Doubt between scan and mold',
-  fullG: 'Full cup', cupG: 'Empty cup', waterG: 'Water in the cup', waterTempC: 'Water temperature',
+  cavityCm3: 'Cavity volume',
+  riserCm3: 'Riser volume',
+  freeRiseKgM3: 'Free-rise density',
+  minFillKgM3: 'Minimum-fill density',
+  liquidKgM3: 'Liquid density of the mix',
+  liquidDensityKgM3: 'Liquid density of the mix',
+  partDensityAKgM3: 'Density of part A',
+  partDensityBKgM3: 'Density of part B',
+  packFactor: 'Pack factor',
+  overpackShare: 'Overpack',
+  shortFillChance: 'Chance of a short fill',
+  ventsG: 'Foam out of the vents',
+  gasLossShare: 'Gas loss',
+  residueG: 'Residue in the cup',
+  scaleStepG: 'Step of the scale',
+  uScanToMoldShare: 'Doubt between scan and mold',
+  fullG: 'Full cup',
+  cupG: 'Empty cup',
+  waterG: 'Water in the cup',
+  waterTempC: 'Water temperature',
   cups: 'Number of cups',
 };
 
@@ -64,7 +91,8 @@ interface Reader {
 function readerOf(values: Problem['values']): Reader {
   const num = (name: string): number => {
     const value = values[name];
-    if (typeof value !== 'number') throw new Error(`sayYield: expected a number ${name}, got ${String(value)}`);
+    if (typeof value !== 'number')
+      throw new Error(`sayYield: expected a number ${name}, got ${String(value)}`);
     return value;
   };
   return {
@@ -83,8 +111,10 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Said>> = {
     hint: 'Type it as a plain number with its unit.',
   }),
   INPUT_OUT_OF_BOUNDS: (v) => ({
-    text: `${inputWords(v.text('input'))} is ${v.plain('value')} ${v.text('unit')}`.trimEnd()
-      + `, which is not within ${v.plain('low')} to ${v.plain('high')} ${v.text('unit')}`.trimEnd() + '.',
+    text:
+      `${inputWords(v.text('input'))} is ${v.plain('value')} ${v.text('unit')}`.trimEnd() +
+      `, which is not within ${v.plain('low')} to ${v.plain('high')} ${v.text('unit')}`.trimEnd() +
+      '.',
     hint: 'Check the figure and its unit, then type it again.',
   }),
   INPUT_CONFLICT: (v) => ({
@@ -100,8 +130,9 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Said>> = {
     hint: 'Check both sides against the data sheet; A is the isocyanate.',
   }),
   RATIO_REVERSED: (v) => ({
-    text: `The ratio A:B ${v.plain('a')}:${v.plain('b')} is that of the card, ${v.plain('cardA')}:${v.plain('cardB')}, `
-      + 'in the other order.',
+    text:
+      `The ratio A:B ${v.plain('a')}:${v.plain('b')} is that of the card, ${v.plain('cardA')}:${v.plain('cardB')}, ` +
+      'in the other order.',
     hint: 'A is the isocyanate and comes first. If the drum labels say otherwise, correct the card.',
   }),
   PART_DENSITIES_NEEDED: (v) => ({
@@ -113,36 +144,43 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Said>> = {
     hint: 'Give the minimum-fill density (a short pour tells it), or a pack factor instead.',
   }),
   MIN_FILL_BELOW_FREE_RISE: (v) => ({
-    text: `The minimum fill, ${v.density('minFillKgM3')}, is lighter than the free rise, ${v.density('freeRiseKgM3')}: `
-      + 'a mold with its skin cannot need less. The free rise was used as the least.',
+    text:
+      `The minimum fill, ${v.density('minFillKgM3')}, is lighter than the free rise, ${v.density('freeRiseKgM3')}: ` +
+      'a mold with its skin cannot need less. The free rise was used as the least.',
     hint: 'Test a cup of today and check which of the two figures is old.',
   }),
   NOT_A_FOAM: (v) => ({
-    text: `Free rise ${v.density('freeRiseKgM3')} at pack ${v.plain('packFactor')} gives ${v.density('moldedKgM3')}, `
-      + `no lighter than the liquid at ${v.density('liquidKgM3')}.`,
+    text:
+      `Free rise ${v.density('freeRiseKgM3')} at pack ${v.plain('packFactor')} gives ${v.density('moldedKgM3')}, ` +
+      `no lighter than the liquid at ${v.density('liquidKgM3')}.`,
     hint: 'Check the unit of the free-rise density and the pack factor.',
   }),
   PACK_REFUSED: (v) => ({
     text: `Pack factor ${v.plain('packFactor')} is outside ${v.plain('low')} to ${v.plain('high')}.`,
-    hint: `Pack factor must be between ${v.plain('low')} and ${v.plain('high')}: molded over free-rise density. `
-      + 'An overpack in percent is another term.',
+    hint:
+      `Pack factor must be between ${v.plain('low')} and ${v.plain('high')}: molded over free-rise density. ` +
+      'An overpack in percent is another term.',
   }),
   PACK_UNUSUAL: (v) => ({
-    text: `Pack factor ${v.plain('packFactor')} is outside the usual ${v.plain('low')} to ${v.plain('high')}`
-      + (v.num('packFactor') > v.num('stopAbove') ? `, and above ${v.plain('stopAbove')} where we stop.` : '.'),
-    hint: v.num('packFactor') > v.num('high')
-      ? 'Lower the pack, or check with the data sheet that mold, clamps and vents stand the pressure.'
-      : 'Raise the pack, or expect a short fill and thin skin.',
+    text:
+      `Pack factor ${v.plain('packFactor')} is outside the usual ${v.plain('low')} to ${v.plain('high')}` +
+      (v.num('packFactor') > v.num('stopAbove') ? `, and above ${v.plain('stopAbove')} where we stop.` : '.'),
+    hint:
+      v.num('packFactor') > v.num('high')
+        ? 'Lower the pack, or check with the data sheet that mold, clamps and vents stand the pressure.'
+        : 'Raise the pack, or expect a short fill and thin skin.',
   }),
   SHORT_FILL_OUT_OF_REACH: (v) => ({
-    text: `A chance of a short fill of ${v.share('chance')} would need a pack above ${v.plain('largest')}, `
-      + `since the pack is only known to ${v.share('sigmaShare')}.`,
+    text:
+      `A chance of a short fill of ${v.share('chance')} would need a pack above ${v.plain('largest')}, ` +
+      `since the pack is only known to ${v.share('sigmaShare')}.`,
     hint: 'Make a cup test today and measure the cavity better; then ask again, or allow a larger chance.',
   }),
   SHORT_FILL_LIKELY: (v) => ({
-    text: `The chance of a short fill is ${v.share('chance')} at pack ${v.plain('packFactor')}; `
-      + `over ${v.share('lookChance')} deserves a look, over ${v.share('stopChance')} a stop. `
-      + `The pack is known to ${v.share('sigmaShare')}.`,
+    text:
+      `The chance of a short fill is ${v.share('chance')} at pack ${v.plain('packFactor')}; ` +
+      `over ${v.share('lookChance')} deserves a look, over ${v.share('stopChance')} a stop. ` +
+      `The pack is known to ${v.share('sigmaShare')}.`,
     hint: 'First ask: is the mold warm, is every high spot vented, is the cup test from today? Only then pack more.',
   }),
   NO_CUP_TEST: (v) => ({
@@ -154,19 +192,23 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Said>> = {
     hint: 'Use a finer scale or mix a larger batch.',
   }),
   SCALE_COARSE: (v) => ({
-    text: `With steps of ${v.plain('stepG')} g the ratio of this ${v.plain('totalG')} g batch is only sure to `
-      + `${v.share('twoUShare')}; ${v.share('allowedShare')} is wanted. Rounding alone moved it by ${v.share('roundingShare')}.`,
-    hint: `Use a scale with steps of ${v.plain('neededStepG')} g or finer, or mix at least `
-      + `${Math.ceil(v.num('smallestTotalG'))} g.`,
+    text:
+      `With steps of ${v.plain('stepG')} g the ratio of this ${v.plain('totalG')} g batch is only sure to ` +
+      `${v.share('twoUShare')}; ${v.share('allowedShare')} is wanted. Rounding alone moved it by ${v.share('roundingShare')}.`,
+    hint:
+      `Use a scale with steps of ${v.plain('neededStepG')} g or finer, or mix at least ` +
+      `${Math.ceil(v.num('smallestTotalG'))} g.`,
   }),
   RATIO_ROUNDED: (v) => ({
-    text: `Rounded to ${v.plain('stepG')} g the ratio is off by ${v.share('ratioErrorShare')} `
-      + `(A ${v.plain('partAG')} g, B ${v.plain('partBG')} g); ${v.share('lookShare')} deserves a look, ${v.share('stopShare')} a stop.`,
+    text:
+      `Rounded to ${v.plain('stepG')} g the ratio is off by ${v.share('ratioErrorShare')} ` +
+      `(A ${v.plain('partAG')} g, B ${v.plain('partBG')} g); ${v.share('lookShare')} deserves a look, ${v.share('stopShare')} a stop.`,
     hint: 'Use a finer scale or mix a larger batch.',
   }),
   RESIDUE_LARGE: (v) => ({
-    text: `The residue in the cup, ${v.mass('residueG')}, is ${v.share('residueShare')} of the ${v.mass('mixedG')} mixed; `
-      + `over ${v.share('lookShare')} it rules the result.`,
+    text:
+      `The residue in the cup, ${v.mass('residueG')}, is ${v.share('residueShare')} of the ${v.mass('mixedG')} mixed; ` +
+      `over ${v.share('lookShare')} it rules the result.`,
     hint: 'Use a smaller cup, scrape it, and weigh it empty after the pour so that the next batch knows.',
   }),
   CUP_WEIGHTS: (v) => ({

@@ -14,7 +14,7 @@ import type { RoundedParts } from './rounding';
 import { RULES } from './rules';
 import { ratioUncertaintyShare, scaleFindings } from './scaleCheck';
 import { noteIn, settleBatch } from './settleBatch';
-import type { Assumption, SettledBatch } from './settleBatch';
+import type { BatchAssumption, SettledBatch } from './settleBatch';
 import { packForChance, shortFillChance, shortFillFindings } from './shortFill';
 import type { BudgetRow } from './uncertainty';
 
@@ -42,7 +42,7 @@ export interface Batch extends RoundedParts {
   stepG: number;
   liquidKgM3: number;
   inputs: MixedMassInputs;
-  assumptions: Assumption[];
+  assumptions: BatchAssumption[];
   findings: Problem[];
 }
 
@@ -65,22 +65,41 @@ export function planBatch(inputs: BatchInputs): Outcome<Batch> {
   if (!parts.ok) return parts;
   const doubts = doubtsOf(mass, settled.value);
   const batch: Batch = {
-    ...parts.value, ...doubts, mixedG, mixedRangeG: rangeOf90(mixedG, doubts.sigmaShare), inMoldG: pouredMassG(mass),
-    packFactor, packFrom, leastPack: settled.value.leastPack, moldedDensityKgM3: mass.freeRiseKgM3 * packFactor,
-    ratio: inputs.ratio, massRatio: ratio, ratioUncertaintyShare: ratioUncertaintyShare({ ...parts.value, stepG }),
-    stepG, liquidKgM3: settled.value.liquidKgM3, inputs: mass, assumptions: settled.value.assumptions, findings: [],
+    ...parts.value,
+    ...doubts,
+    mixedG,
+    mixedRangeG: rangeOf90(mixedG, doubts.sigmaShare),
+    inMoldG: pouredMassG(mass),
+    packFactor,
+    packFrom,
+    leastPack: settled.value.leastPack,
+    moldedDensityKgM3: mass.freeRiseKgM3 * packFactor,
+    ratio: inputs.ratio,
+    massRatio: ratio,
+    ratioUncertaintyShare: ratioUncertaintyShare({ ...parts.value, stepG }),
+    stepG,
+    liquidKgM3: settled.value.liquidKgM3,
+    inputs: mass,
+    assumptions: settled.value.assumptions,
+    findings: [],
   };
   return good({ ...batch, findings: findingsOf(batch, inputs, settled.value.cupTested) });
 }
 
-function settlePack(inputs: BatchInputs, settled: SettledBatch): Outcome<{ packFactor: number; packFrom: Source }> {
+function settlePack(
+  inputs: BatchInputs,
+  settled: SettledBatch,
+): Outcome<{ packFactor: number; packFrom: Source }> {
   const chosen = choosePack(inputs, settled);
   if (!chosen.ok) return chosen;
   const checked = checkPack(chosen.value.packFactor);
   return checked.ok ? chosen : checked;
 }
 
-function choosePack(inputs: BatchInputs, settled: SettledBatch): Outcome<{ packFactor: number; packFrom: Source }> {
+function choosePack(
+  inputs: BatchInputs,
+  settled: SettledBatch,
+): Outcome<{ packFactor: number; packFrom: Source }> {
   const { packFactor, overpackShare, minFillKgM3, shortFillChance: wanted } = inputs;
   if (packFactor !== undefined) return good({ packFactor: packFactor.value, packFrom: packFactor.from });
   if (overpackShare !== undefined && minFillKgM3 !== undefined) {
@@ -89,9 +108,13 @@ function choosePack(inputs: BatchInputs, settled: SettledBatch): Outcome<{ packF
     return good({ packFactor: fromOverpack, packFrom: overpackShare.from });
   }
   if (wanted === undefined) {
-    return good({ packFactor: noteIn(settled.assumptions)('pack_factor', RULES.packFactor), packFrom: 'assumed' });
+    return good({
+      packFactor: noteIn(settled.assumptions)('pack_factor', RULES.packFactor),
+      packFrom: 'assumed',
+    });
   }
-  const sigmaShareAt = (pack: number): number => sigmasAt({ ...settled.mass, packFactor: pack }, settled).packSigmaShare;
+  const sigmaShareAt = (pack: number): number =>
+    sigmasAt({ ...settled.mass, packFactor: pack }, settled).packSigmaShare;
   const found = packForChance({ chance: wanted.value, leastPack: settled.leastPack, sigmaShareAt });
   return found.ok ? good({ packFactor: found.value, packFrom: wanted.from }) : found;
 }
@@ -107,11 +130,19 @@ function sigmasAt(mass: MixedMassInputs, { u, cupTested }: SettledBatch): Sigmas
   };
 }
 
-function doubtsOf(mass: MixedMassInputs, settled: SettledBatch): Sigmas & Pick<Batch, 'shortFillChance' | 'uncertainty'> {
+function doubtsOf(
+  mass: MixedMassInputs,
+  settled: SettledBatch,
+): Sigmas & Pick<Batch, 'shortFillChance' | 'uncertainty'> {
   const sigmas = sigmasAt(mass, settled);
-  if (sigmas.sigmaShare > mixedSigmaShare(mass, settled.u)) noteIn(settled.assumptions)('sigma_floor', RULES.minSigmaNoCup);
+  if (sigmas.sigmaShare > mixedSigmaShare(mass, settled.u))
+    noteIn(settled.assumptions)('sigma_floor', RULES.minSigmaNoCup);
   const { packFactor } = mass;
-  const chance = shortFillChance({ packFactor, leastPack: settled.leastPack, sigmaShare: sigmas.packSigmaShare });
+  const chance = shortFillChance({
+    packFactor,
+    leastPack: settled.leastPack,
+    sigmaShare: sigmas.packSigmaShare,
+  });
   return { ...sigmas, shortFillChance: chance, uncertainty: batchBudget(mass, settled.u).rows };
 }
 
@@ -123,7 +154,9 @@ function rangeOf90(mixedG: number, sigmaShare: number): [number, number] {
 /** A molded density at or above that of the liquid leaves no room for gas: one of the two figures is wrong. */
 function checkExpansion({ freeRiseKgM3, packFactor }: MixedMassInputs, liquidKgM3: number): Outcome<true> {
   const moldedKgM3 = freeRiseKgM3 * packFactor;
-  return moldedKgM3 < liquidKgM3 ? good(true) : bad('NOT_A_FOAM', { freeRiseKgM3, packFactor, moldedKgM3, liquidKgM3 });
+  return moldedKgM3 < liquidKgM3
+    ? good(true)
+    : bad('NOT_A_FOAM', { freeRiseKgM3, packFactor, moldedKgM3, liquidKgM3 });
 }
 
 function findingsOf(batch: Batch, inputs: BatchInputs, cupTested: boolean): Problem[] {
@@ -132,7 +165,14 @@ function findingsOf(batch: Batch, inputs: BatchInputs, cupTested: boolean): Prob
     ...packFindings(batch.packFactor),
     ...shortFillFindings({ chance, sigmaShare: batch.packSigmaShare, packFactor: batch.packFactor }),
     ...minFillFindings(inputs),
-    ...(cupTested ? [] : [finding('NO_CUP_TEST', 'unknown', { freeRiseKgM3: inputs.freeRiseKgM3.value, from: inputs.freeRiseKgM3.from })]),
+    ...(cupTested
+      ? []
+      : [
+          finding('NO_CUP_TEST', 'unknown', {
+            freeRiseKgM3: inputs.freeRiseKgM3.value,
+            from: inputs.freeRiseKgM3.from,
+          }),
+        ]),
     ...scaleFindings({ ...batch, ratio: batch.massRatio }),
     ...roundingFindings(batch, batch.stepG),
     ...residueFindings(batch),
@@ -141,9 +181,12 @@ function findingsOf(batch: Batch, inputs: BatchInputs, cupTested: boolean): Prob
 
 function minFillFindings({ minFillKgM3, freeRiseKgM3 }: BatchInputs): Problem[] {
   if (minFillKgM3 === undefined || minFillKgM3.value >= freeRiseKgM3.value) return [];
-  return [finding('MIN_FILL_BELOW_FREE_RISE', 'look', {
-    minFillKgM3: minFillKgM3.value, freeRiseKgM3: freeRiseKgM3.value,
-  })];
+  return [
+    finding('MIN_FILL_BELOW_FREE_RISE', 'look', {
+      minFillKgM3: minFillKgM3.value,
+      freeRiseKgM3: freeRiseKgM3.value,
+    }),
+  ];
 }
 
 function residueFindings({ inputs, mixedG }: Batch): Problem[] {

@@ -5,7 +5,14 @@ import { combineBudget } from './uncertainty';
 import type { Budget } from './uncertainty';
 
 export const BATCH_TERMS = [
-  'free_rise', 'cavity', 'station_pressure', 'riser', 'residue', 'gas_loss', 'vents', 'scale',
+  'free_rise',
+  'cavity',
+  'station_pressure',
+  'riser',
+  'residue',
+  'gas_loss',
+  'vents',
+  'scale',
 ] as const;
 
 export type BatchTerm = (typeof BATCH_TERMS)[number];

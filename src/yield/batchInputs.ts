@@ -71,10 +71,18 @@ type GivenInput = Exclude<keyof BatchInputs, 'ratio' | 'partDensities' | 'packFa
 
 /** The pack factor has bounds of its own: see `checkPack`. */
 const BOUNDS: readonly (readonly [GivenInput, BoundedInput])[] = [
-  ['cavityCm3', 'cavityCm3'], ['riserCm3', 'riserCm3'], ['uScanToMoldShare', 'uShare'],
-  ['freeRiseKgM3', 'freeRiseKgM3'], ['minFillKgM3', 'minFillKgM3'], ['liquidKgM3', 'liquidKgM3'],
-  ['shortFillChance', 'shortFillChance'], ['overpackShare', 'overpackShare'], ['ventsG', 'ventsG'],
-  ['gasLossShare', 'gasLossShare'], ['residueG', 'residueG'], ['scaleStepG', 'scaleStepG'],
+  ['cavityCm3', 'cavityCm3'],
+  ['riserCm3', 'riserCm3'],
+  ['uScanToMoldShare', 'uShare'],
+  ['freeRiseKgM3', 'freeRiseKgM3'],
+  ['minFillKgM3', 'minFillKgM3'],
+  ['liquidKgM3', 'liquidKgM3'],
+  ['shortFillChance', 'shortFillChance'],
+  ['overpackShare', 'overpackShare'],
+  ['ventsG', 'ventsG'],
+  ['gasLossShare', 'gasLossShare'],
+  ['residueG', 'residueG'],
+  ['scaleStepG', 'scaleStepG'],
 ];
 
 function problemOf(given: Given, bounds: BoundedInput, input: string): Problem | undefined {
@@ -88,7 +96,8 @@ function problemOf(given: Given, bounds: BoundedInput, input: string): Problem |
 
 function checkRange({ value, low = Number.NaN, high = Number.NaN }: Given, input: string): Outcome<true> {
   if (!Number.isFinite(low)) return bad('INPUT_NOT_A_NUMBER', { input: `${input}.low`, value: String(low) });
-  if (!Number.isFinite(high)) return bad('INPUT_NOT_A_NUMBER', { input: `${input}.high`, value: String(high) });
+  if (!Number.isFinite(high))
+    return bad('INPUT_NOT_A_NUMBER', { input: `${input}.high`, value: String(high) });
   if (low <= value && value <= high) return good(true);
   return bad('INPUT_OUT_OF_BOUNDS', { input: `${input} within its own range`, value, low, high, unit: '' });
 }

@@ -9,5 +9,7 @@ export function checkInput(value: number, bounds: BoundedInput, input: string = 
     return bad('INPUT_NOT_A_NUMBER', { input, value: String(value) });
   }
   const { low, high, unit } = INPUT_BOUNDS[bounds];
-  return value >= low && value <= high ? good(value) : bad('INPUT_OUT_OF_BOUNDS', { input, value, low, high, unit });
+  return value >= low && value <= high
+    ? good(value)
+    : bad('INPUT_OUT_OF_BOUNDS', { input, value, low, high, unit });
 }

@@ -23,8 +23,14 @@ export function readFoamCard(json: unknown): Outcome<FoamCard> {
   }
   const byMass = massRatio(ratio, partDensities);
   if (!byMass.ok) return byMass;
-  const card: FoamCard = { name, freeRiseKgM3, freeRiseFrom, ratio: { a: ratio.a, b: ratio.b, by: ratio.by } };
-  if (partDensities !== undefined) card.partDensities = { aKgM3: partDensities.aKgM3, bKgM3: partDensities.bKgM3 };
+  const card: FoamCard = {
+    name,
+    freeRiseKgM3,
+    freeRiseFrom,
+    ratio: { a: ratio.a, b: ratio.b, by: ratio.by },
+  };
+  if (partDensities !== undefined)
+    card.partDensities = { aKgM3: partDensities.aKgM3, bKgM3: partDensities.bKgM3 };
   return withOptionalNumbers(card, json);
 }
 
@@ -39,7 +45,8 @@ function withOptionalNumbers(card: FoamCard, json: Record<string, unknown>): Out
   for (const [name, unit] of OPTIONAL) {
     const value = json[name];
     if (value === undefined) continue;
-    if (typeof value !== 'number' || !Number.isFinite(value) || value <= 0) return field(name, `a number above 0 in ${unit}`);
+    if (typeof value !== 'number' || !Number.isFinite(value) || value <= 0)
+      return field(name, `a number above 0 in ${unit}`);
     card[name] = value;
   }
   if (card.liquidDensityKgM3 === undefined) return good(card);
@@ -47,19 +54,28 @@ function withOptionalNumbers(card: FoamCard, json: Record<string, unknown>): Out
   return dense.ok ? good(card) : dense;
 }
 
-const OPTIONAL = [['liquidDensityKgM3', 'kg/m3'], ['creamS', 's'], ['riseS', 's'], ['openMin', 'min']] as const;
+const OPTIONAL = [
+  ['liquidDensityKgM3', 'kg/m3'],
+  ['creamS', 's'],
+  ['riseS', 's'],
+  ['openMin', 'min'],
+] as const;
 
 const CARD_SOURCES: readonly Source[] = ['given', 'data-sheet', 'cup-test', 'assumed', 'learned'];
 
-const field = (name: string, need: string): ReturnType<typeof bad> => bad('FOAM_CARD_FIELD', { field: name, need });
+const field = (name: string, need: string): ReturnType<typeof bad> =>
+  bad('FOAM_CARD_FIELD', { field: name, need });
 
 const isRecord = (json: unknown): json is Record<string, unknown> =>
   typeof json === 'object' && json !== null && !Array.isArray(json);
 
 const isSource = (value: unknown): value is Source => CARD_SOURCES.some((source) => source === value);
 
-const isRatio = (value: unknown): value is MixRatio => isRecord(value) && typeof value.a === 'number'
-  && typeof value.b === 'number' && (value.by === 'mass' || value.by === 'volume');
+const isRatio = (value: unknown): value is MixRatio =>
+  isRecord(value) &&
+  typeof value.a === 'number' &&
+  typeof value.b === 'number' &&
+  (value.by === 'mass' || value.by === 'volume');
 
 const isPartDensities = (value: unknown): value is PartDensities =>
   isRecord(value) && typeof value.aKgM3 === 'number' && typeof value.bKgM3 === 'number';

@@ -27,6 +27,12 @@ export function co2GPerKg({ foamKgM3, liquidKgM3, gasTempK, pressureKPa }: FoamG
 export const waterGPerKg = (gas: FoamGas): number => co2GPerKg(gas) * (WATER_G_PER_MOL / CO2_G_PER_MOL);
 
 /** Share of the mix that leaves as gas when nothing better is known: all its CO2, taken at 350 K. */
-export function gasLossFromDensity({ freeRiseKgM3, liquidKgM3 }: { freeRiseKgM3: number; liquidKgM3: number }): number {
+export function gasLossFromDensity({
+  freeRiseKgM3,
+  liquidKgM3,
+}: {
+  freeRiseKgM3: number;
+  liquidKgM3: number;
+}): number {
   return co2GPerKg({ foamKgM3: freeRiseKgM3, liquidKgM3, gasTempK: RULES.gasTemperature.value }) / 1000;
 }

@@ -14,7 +14,7 @@ export { ratioSentenceParts } from './ratioSentenceParts';
 export type { RatioSentenceParts, Weighing } from './ratioSentenceParts';
 export { INPUT_BOUNDS, RULES } from './rules';
 export type { Rule, RuleName } from './rules';
-export type { Assumption } from './settleBatch';
+export type { BatchAssumption } from './settleBatch';
 export type { BudgetRow } from './uncertainty';
 export { wallHoldUp } from './holdUp';
 export type { DrainingWall } from './holdUp';

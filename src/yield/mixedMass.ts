@@ -18,7 +18,14 @@ export function mixedMassG(inputs: MixedMassInputs): number {
 }
 
 /** What of it leaves the cup and goes into the mold. */
-export function pouredMassG({ freeRiseKgM3, packFactor, cavityCm3, riserCm3, ventsG, gasLossShare }: MixedMassInputs): number {
+export function pouredMassG({
+  freeRiseKgM3,
+  packFactor,
+  cavityCm3,
+  riserCm3,
+  ventsG,
+  gasLossShare,
+}: MixedMassInputs): number {
   const foamG = (freeRiseKgM3 * packFactor * (cavityCm3 + riserCm3)) / 1000;
   return (foamG + ventsG) / (1 - gasLossShare);
 }

@@ -18,7 +18,15 @@ export interface RoundedParts {
  * Splits a mass into A and B in whole steps of the scale. The total is rounded once, A is rounded within it and B is
  * the rest, so the shown parts add up; A is off by at most half a step.
  */
-export function roundParts({ mixedG, ratio, stepG }: { mixedG: number; ratio: MassRatio; stepG: number }): Outcome<RoundedParts> {
+export function roundParts({
+  mixedG,
+  ratio,
+  stepG,
+}: {
+  mixedG: number;
+  ratio: MassRatio;
+  stepG: number;
+}): Outcome<RoundedParts> {
   const total = Math.round(mixedG / stepG);
   const a = Math.round(total * shareOfA(ratio));
   const b = total - a;
@@ -27,7 +35,10 @@ export function roundParts({ mixedG, ratio, stepG }: { mixedG: number; ratio: Ma
     return bad('PART_BELOW_SCALE', { part: a < 1 ? 'A' : 'B', partG: smallerG, stepG });
   }
   return good({
-    partAG: inGrams(a, stepG), partBG: inGrams(b, stepG), totalG: inGrams(total, stepG), steps: { a, b, total },
+    partAG: inGrams(a, stepG),
+    partBG: inGrams(b, stepG),
+    totalG: inGrams(total, stepG),
+    steps: { a, b, total },
     ratioErrorShare: (a / b) * (ratio.b / ratio.a) - 1,
   });
 }
@@ -37,9 +48,16 @@ export function roundingFindings(parts: RoundedParts, stepG: number): Problem[] 
   const lookShare = RULES.ratioLook.value;
   const stopShare = RULES.ratioStop.value;
   if (off <= lookShare) return [];
-  return [finding('RATIO_ROUNDED', off > stopShare ? 'stop' : 'look', {
-    ratioErrorShare: parts.ratioErrorShare, lookShare, stopShare, stepG, partAG: parts.partAG, partBG: parts.partBG,
-  })];
+  return [
+    finding('RATIO_ROUNDED', off > stopShare ? 'stop' : 'look', {
+      ratioErrorShare: parts.ratioErrorShare,
+      lookShare,
+      stopShare,
+      stepG,
+      partAG: parts.partAG,
+      partBG: parts.partBG,
+    }),
+  ];
 }
 
 /** 379 steps of 0.1 g are 37.9 g, not 37.900000000000006. */

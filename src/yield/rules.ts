@@ -19,7 +19,11 @@ export const RULES = {
   packStopAbove: { value: 2, unit: '', from: COMMON },
   liquidDensity: { value: 1070, low: 1030, high: 1150, unit: 'kg/m3', from: `range ${MEMORY}` },
   minClampPressure: { value: 20, unit: 'kPa', from: `engineering choice; orders of magnitude ${MEMORY}` },
-  clampSafety: { value: 2, unit: '', from: 'engineering choice: the ideal-gas pressure is off by up to a factor of two' },
+  clampSafety: {
+    value: 2,
+    unit: '',
+    from: 'engineering choice: the ideal-gas pressure is off by up to a factor of two',
+  },
   siliconeDensityMass: { value: 1100, low: 1070, high: 1300, unit: 'kg/m3', from: MEMORY },
   siliconeDensityThermal: { value: 1200, low: 1070, high: 1300, unit: 'kg/m3', from: MEMORY },
   ventDiameter: { value: 2, low: 1.5, high: 3, unit: 'mm', from: COMMON },
@@ -37,10 +41,26 @@ export const RULES = {
   residue: { value: 30, unit: 'g', from: `${COMMON}, for a batch of about 1 kg` },
   uResidue: { value: 10, unit: 'g', from: 'assumption of the uncertainty budget' },
   scaleStep: { value: 1, unit: 'g', from: COMMON },
-  uFreeRiseCup: { value: 0.015, unit: '', from: 'same-day cup test, 3 cups or more: 1.5 to 2 %, common practice, no source' },
-  uFreeRiseLabel: { value: 0.08, unit: '', from: 'density from a label or an old cup: 8 %, common practice, no source' },
-  uStationPressure: { value: 0.0127, unit: '', from: '1.5 kPa of weather through the ideal gas law; the 1.5 kPa is assumed' },
-  uScanToMold: { value: 0.015, unit: '', from: 'scan, closure and shrink between the file and the mold: assumption' },
+  uFreeRiseCup: {
+    value: 0.015,
+    unit: '',
+    from: 'same-day cup test, 3 cups or more: 1.5 to 2 %, common practice, no source',
+  },
+  uFreeRiseLabel: {
+    value: 0.08,
+    unit: '',
+    from: 'density from a label or an old cup: 8 %, common practice, no source',
+  },
+  uStationPressure: {
+    value: 0.0127,
+    unit: '',
+    from: '1.5 kPa of weather through the ideal gas law; the 1.5 kPa is assumed',
+  },
+  uScanToMold: {
+    value: 0.015,
+    unit: '',
+    from: 'scan, closure and shrink between the file and the mold: assumption',
+  },
   minSigmaNoCup: { value: 0.05, unit: '', from: `${COMMON}: chosen floor without a cup test` },
 
   shortFillLook: { value: 0.01, unit: '', from: `${COMMON}: chosen` },
@@ -50,7 +70,13 @@ export const RULES = {
   ratioStop: { value: 0.05, unit: '', from: COMMON },
   scaleRatioU2: { value: 0.01, unit: '', from: `twice the ratio's standard uncertainty; ${COMMON}` },
 
-  cupToCup: { value: 0.03, low: 0.02, high: 0.04, unit: '', from: `one operator's scatter from cup to cup; ${COMMON}` },
+  cupToCup: {
+    value: 0.03,
+    low: 0.02,
+    high: 0.04,
+    unit: '',
+    from: `one operator's scatter from cup to cup; ${COMMON}`,
+  },
   smallCup: { value: 100, unit: 'g', from: COMMON },
   uSmallCup: { value: 0.04, unit: '', from: COMMON },
 } as const satisfies Record<string, Rule>;

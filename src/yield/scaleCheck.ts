@@ -8,7 +8,15 @@ import { RULES } from './rules';
 export const scaleReadingUG = (stepG: number): number => stepG / Math.sqrt(6);
 
 /** Relative standard uncertainty of the ratio of two weighed parts (JCGM 100, 5.1.6). */
-export function ratioUncertaintyShare({ partAG, partBG, stepG }: { partAG: number; partBG: number; stepG: number }): number {
+export function ratioUncertaintyShare({
+  partAG,
+  partBG,
+  stepG,
+}: {
+  partAG: number;
+  partBG: number;
+  stepG: number;
+}): number {
   return scaleReadingUG(stepG) * Math.hypot(1 / partAG, 1 / partBG);
 }
 
@@ -40,10 +48,17 @@ export function scaleFindings({ ratio, partAG, partBG, stepG, ratioErrorShare }:
   const allowedShare = RULES.scaleRatioU2.value;
   if (twoUShare <= allowedShare) return [];
   const totalG = partAG + partBG;
-  return [finding('SCALE_COARSE', 'look', {
-    stepG, twoUShare, allowedShare, totalG, smallestTotalG: smallestTotalG(ratio, stepG),
-    neededStepG: coarsestStepG(ratio, totalG), roundingShare: ratioErrorShare,
-  })];
+  return [
+    finding('SCALE_COARSE', 'look', {
+      stepG,
+      twoUShare,
+      allowedShare,
+      totalG,
+      smallestTotalG: smallestTotalG(ratio, stepG),
+      neededStepG: coarsestStepG(ratio, totalG),
+      roundingShare: ratioErrorShare,
+    }),
+  ];
 }
 
 /** sqrt(1/a2 + 1/b2) of the two mass shares: relative spread of the ratio for an absolute error of the total. */

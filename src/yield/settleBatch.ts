@@ -1,4 +1,4 @@
-import type { Source } from '../estimate';
+import type { Assumption, Source } from '../estimate';
 import { good } from '../problem';
 import type { Outcome } from '../problem';
 import type { BatchUncertainties } from './batchBudget';
@@ -12,10 +12,8 @@ import { RULES } from './rules';
 import type { Rule } from './rules';
 
 /** Something nobody told us. `basis` says where the figure comes from. */
-export interface Assumption {
-  name: string;
+export interface BatchAssumption extends Assumption {
   value: number;
-  unit: string;
   from: 'assumed';
   basis: string;
 }
@@ -29,7 +27,7 @@ export interface SettledBatch {
   leastPack: number;
   stepG: number;
   cupTested: boolean;
-  assumptions: Assumption[];
+  assumptions: BatchAssumption[];
 }
 
 /** Checks what was given and fills in the rest from the rules, each filling noted as an assumption. */
@@ -38,7 +36,7 @@ export function settleBatch(inputs: BatchInputs): Outcome<SettledBatch> {
   if (!checked.ok) return checked;
   const ratio = massRatio(inputs.ratio, inputs.partDensities);
   if (!ratio.ok) return ratio;
-  const assumptions: Assumption[] = [];
+  const assumptions: BatchAssumption[] = [];
   const note = noteIn(assumptions);
   const freeRiseKgM3 = inputs.freeRiseKgM3.value;
   const liquidKgM3 = settleLiquid(inputs, ratio.value, note);
@@ -47,10 +45,13 @@ export function settleBatch(inputs: BatchInputs): Outcome<SettledBatch> {
     riserCm3: inputs.riserCm3?.value ?? note('riser_cm3', RULES.riser),
     freeRiseKgM3,
     ventsG: inputs.ventsG?.value ?? note('vents_g', RULES.vents),
-    gasLossShare: inputs.gasLossShare?.value ?? note('gas_loss', {
-      value: gasLossFromDensity({ freeRiseKgM3, liquidKgM3 }), unit: '',
-      from: 'carbon dioxide needed for this density, ideal gas at 350 K',
-    }),
+    gasLossShare:
+      inputs.gasLossShare?.value ??
+      note('gas_loss', {
+        value: gasLossFromDensity({ freeRiseKgM3, liquidKgM3 }),
+        unit: '',
+        from: 'carbon dioxide needed for this density, ideal gas at 350 K',
+      }),
     residueG: inputs.residueG?.value ?? note('residue_g', RULES.residue),
   };
   const stepG = inputs.scaleStepG?.value ?? note('scale_step_g', RULES.scaleStep);
@@ -63,10 +64,12 @@ export function settleBatch(inputs: BatchInputs): Outcome<SettledBatch> {
 export type Note = (name: string, rule: Rule) => number;
 
 /** Adds to the list of assumptions and hands back the value, so that a default cannot be used without being listed. */
-export const noteIn = (assumptions: Assumption[]): Note => (name, { value, unit, from }) => {
-  assumptions.push({ name, value, unit, from: 'assumed', basis: from });
-  return value;
-};
+export const noteIn =
+  (assumptions: BatchAssumption[]): Note =>
+  (name, { value, unit, from }) => {
+    assumptions.push({ name, value, unit, from: 'assumed', basis: from });
+    return value;
+  };
 
 function settleLiquid(inputs: BatchInputs, ratio: MassRatio, note: Note): number {
   if (inputs.liquidKgM3 !== undefined) return inputs.liquidKgM3.value;
@@ -77,27 +80,41 @@ function settleLiquid(inputs: BatchInputs, ratio: MassRatio, note: Note): number
 /** A minimum fill lighter than the free rise is impossible in a mold, so the least pack is never below 1. */
 function settleLeastPack(inputs: BatchInputs, note: Note): number {
   const freeRiseKgM3 = inputs.freeRiseKgM3.value;
-  const minFillKgM3 = inputs.minFillKgM3?.value ?? note('min_fill_kg_m3', {
-    value: freeRiseKgM3, unit: 'kg/m3',
-    from: 'taken as the free rise, for want of a short pour; skin and flow losses make the real one higher',
-  });
+  const minFillKgM3 =
+    inputs.minFillKgM3?.value ??
+    note('min_fill_kg_m3', {
+      value: freeRiseKgM3,
+      unit: 'kg/m3',
+      from: 'taken as the free rise, for want of a short pour; skin and flow losses make the real one higher',
+    });
   return Math.max(1, minFillKgM3 / freeRiseKgM3);
 }
 
-function settleUncertainties({ inputs, mass, stepG, note }: {
-  inputs: BatchInputs; mass: SettledBatch['mass']; stepG: number; note: Note;
+function settleUncertainties({
+  inputs,
+  mass,
+  stepG,
+  note,
+}: {
+  inputs: BatchInputs;
+  mass: SettledBatch['mass'];
+  stepG: number;
+  note: Note;
 }): BatchUncertainties {
   const { freeRiseKgM3: freeRise } = inputs;
   const cupTested = freeRise.from === 'cup-test';
   const knownFreeRiseU = standardU(freeRise);
   return {
-    freeRiseShare: knownFreeRiseU !== undefined
-      ? knownFreeRiseU / freeRise.value
-      : note('u_free_rise', cupTested ? RULES.uFreeRiseCup : RULES.uFreeRiseLabel),
+    freeRiseShare:
+      knownFreeRiseU !== undefined
+        ? knownFreeRiseU / freeRise.value
+        : note('u_free_rise', cupTested ? RULES.uFreeRiseCup : RULES.uFreeRiseLabel),
     cavityCm3: cavityU(inputs, note),
     // A cup test of the day has risen under the pressure of the day: counting it again would count it twice.
     stationPressureShare: cupTested ? 0 : note('u_station_pressure', RULES.uStationPressure),
-    riserCm3: orNoted(inputs.riserCm3, () => (mass.riserCm3 === 0 ? 0 : mass.riserCm3 * note('u_riser', RULES.uRiser))),
+    riserCm3: orNoted(inputs.riserCm3, () =>
+      mass.riserCm3 === 0 ? 0 : mass.riserCm3 * note('u_riser', RULES.uRiser),
+    ),
     residueG: orNoted(inputs.residueG, () => note('u_residue_g', RULES.uResidue)),
     gasLossShare: orNoted(inputs.gasLossShare, () => note('u_gas_loss', RULES.uGasLoss)),
     ventsG: orNoted(inputs.ventsG, () => note('u_vents_g', RULES.uVents)),

@@ -36,8 +36,10 @@ export interface WantedChance {
 export function packForChance({ chance, leastPack, sigmaShareAt }: WantedChance): Outcome<number> {
   const z = -normalQuantile(chance);
   const largest: number = RULES.packFactor.high;
-  const excess = (packFactor: number): number => Math.log(packFactor / leastPack) - z * sigmaShareAt(packFactor);
-  if (!(excess(largest) >= 0)) return bad('SHORT_FILL_OUT_OF_REACH', { chance, largest, sigmaShare: sigmaShareAt(largest) });
+  const excess = (packFactor: number): number =>
+    Math.log(packFactor / leastPack) - z * sigmaShareAt(packFactor);
+  if (!(excess(largest) >= 0))
+    return bad('SHORT_FILL_OUT_OF_REACH', { chance, largest, sigmaShare: sigmaShareAt(largest) });
   let low = leastPack;
   let high = largest;
   for (let halving = 0; halving < HALVINGS; halving += 1) {
@@ -51,13 +53,25 @@ export function packForChance({ chance, leastPack, sigmaShareAt }: WantedChance)
 /** 1.5 / 2^55 is below the spacing of doubles near 1. */
 const HALVINGS = 55;
 
-export function shortFillFindings({ chance, sigmaShare, packFactor }: {
-  chance: number; sigmaShare: number; packFactor: number;
+export function shortFillFindings({
+  chance,
+  sigmaShare,
+  packFactor,
+}: {
+  chance: number;
+  sigmaShare: number;
+  packFactor: number;
 }): Problem[] {
   const lookChance = RULES.shortFillLook.value;
   const stopChance = RULES.shortFillStop.value;
   if (chance <= lookChance) return [];
-  return [finding('SHORT_FILL_LIKELY', chance > stopChance ? 'stop' : 'look', {
-    chance, lookChance, stopChance, sigmaShare, packFactor,
-  })];
+  return [
+    finding('SHORT_FILL_LIKELY', chance > stopChance ? 'stop' : 'look', {
+      chance,
+      lookChance,
+      stopChance,
+      sigmaShare,
+      packFactor,
+    }),
+  ];
 }

@@ -20,6 +20,9 @@ export interface Budget<Input extends string = string> {
  */
 export function combineBudget<Input extends string>(terms: readonly BudgetTerm<Input>[]): Budget<Input> {
   const combinedG = Math.hypot(...terms.map(({ contributionG }) => contributionG));
-  const rows = terms.map((term) => ({ ...term, share: combinedG > 0 ? (term.contributionG / combinedG) ** 2 : 0 }));
+  const rows = terms.map((term) => ({
+    ...term,
+    share: combinedG > 0 ? (term.contributionG / combinedG) ** 2 : 0,
+  }));
   return { combinedG, rows: rows.sort((one, other) => other.contributionG - one.contributionG) };
 }

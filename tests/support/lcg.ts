@@ -10,4 +10,5 @@ export function lcg(seed: number): () => number {
   };
 }
 
-export const between = (random: () => number, low: number, high: number): number => low + (high - low) * random();
+export const between = (random: () => number, low: number, high: number): number =>
+  low + (high - low) * random();

@@ -11,7 +11,9 @@ import { problemOf, valueOf } from '../support/outcome';
 
 const given = (value: number): { value: number; from: 'given' } => ({ value, from: 'given' });
 const base: BatchInputs = {
-  cavityCm3: given(5200), freeRiseKgM3: { value: 96.1, from: 'data-sheet' }, ratio: { a: 100, b: 55, by: 'mass' },
+  cavityCm3: given(5200),
+  freeRiseKgM3: { value: 96.1, from: 'data-sheet' },
+  ratio: { a: 100, b: 55, by: 'mass' },
 };
 const bad = (change: Partial<BatchInputs>): Problem => problemOf(planBatch({ ...base, ...change }));
 const found = (code: YieldCode, change: Partial<BatchInputs>): Problem => {
@@ -19,7 +21,12 @@ const found = (code: YieldCode, change: Partial<BatchInputs>): Problem => {
   if (problem === undefined) throw new Error(`no ${code}`);
   return problem;
 };
-const small: Partial<BatchInputs> = { cavityCm3: given(200), residueG: given(5), scaleStepG: given(5), ventsG: given(2) };
+const small: Partial<BatchInputs> = {
+  cavityCm3: given(200),
+  residueG: given(5),
+  scaleStepG: given(5),
+  ventsG: given(2),
+};
 
 /** Each problem comes out of the code that makes it, so that its values are the real ones. */
 const PROBLEMS: Readonly<Record<YieldCode, () => Problem>> = {
@@ -36,7 +43,8 @@ const PROBLEMS: Readonly<Record<YieldCode, () => Problem>> = {
   NOT_A_FOAM: () => bad({ freeRiseKgM3: given(900) }),
   PACK_REFUSED: () => bad({ packFactor: given(3) }),
   PACK_UNUSUAL: () => found('PACK_UNUSUAL', { packFactor: given(2.2) }),
-  SHORT_FILL_OUT_OF_REACH: () => bad({ cavityCm3: { ...given(5200), uShare: 0.45 }, shortFillChance: given(0.001) }),
+  SHORT_FILL_OUT_OF_REACH: () =>
+    bad({ cavityCm3: { ...given(5200), uShare: 0.45 }, shortFillChance: given(0.001) }),
   SHORT_FILL_LIKELY: () => found('SHORT_FILL_LIKELY', { packFactor: given(1.1) }),
   NO_CUP_TEST: () => found('NO_CUP_TEST', {}),
   PART_BELOW_SCALE: () => bad({ ...small, cavityCm3: given(1), residueG: given(0), ventsG: given(0) }),
@@ -45,7 +53,9 @@ const PROBLEMS: Readonly<Record<YieldCode, () => Problem>> = {
   RESIDUE_LARGE: () => found('RESIDUE_LARGE', { ...small, residueG: given(30) }),
   CUP_WEIGHTS: () => problemOf(freeRiseFromCup({ fullG: 10, cupG: 12, waterG: 500, waterTempC: 20 })),
   CUP_TEST_SMALL: () => {
-    const [problem] = valueOf(freeRiseFromCups([{ fullG: 65, cupG: 12, waterG: 500, waterTempC: 20 }])).findings;
+    const [problem] = valueOf(
+      freeRiseFromCups([{ fullG: 65, cupG: 12, waterG: 500, waterTempC: 20 }]),
+    ).findings;
     if (problem === undefined) throw new Error('no CUP_TEST_SMALL');
     return problem;
   },
@@ -89,22 +99,37 @@ describe('ratio read back', () => {
     const batch = valueOf(planBatch(base));
     const sentence = ratioSentence(ratioSentenceParts(batch));
     expect(sentence).toBe(
-      `A:B 100:55 by weight, ${batch.totalG} g in all: ${batch.partAG} g of A (isocyanate) and ${batch.partBG} g of B (polyol). `
-      + `Weigh the ${batch.partBG} g of B into the mixing cup first and set the scale to zero; `
-      + `the ${batch.partAG} g of A goes into the same mixing cup last, and the clock starts when it goes in.`,
+      `A:B 100:55 by weight, ${batch.totalG} g in all: ${batch.partAG} g of A (isocyanate) and ${batch.partBG} g of B (polyol). ` +
+        `Weigh the ${batch.partBG} g of B into the mixing cup first and set the scale to zero; ` +
+        `the ${batch.partAG} g of A goes into the same mixing cup last, and the clock starts when it goes in.`,
     );
   });
 });
 
 describe('why a quantity was asked about or refused', () => {
-  it.each(['1,250', '1e3', '１２', '1/2', '12', '99999999999 g', '', 'x', '1..2', '1e999', '5 furlong', '12 mL', '0 g', '-1 g', '5 lb 20 oz', '1'.repeat(90)])(
-    'mass "%s"', (text) => {
-      const read = readQuantity(text, 'mass');
-      if (read.kind === 'one') throw new Error(`expected a question or a refusal of "${text}"`);
-      const { text: said, hint } = sayWhy(read.why);
-      expect(said).toMatch(/\.$/);
-      expect(hint).toMatch(/\.$/);
-      expect(said + hint).not.toMatch(/undefined|""/);
-    },
-  );
+  it.each([
+    '1,250',
+    '1e3',
+    '１２',
+    '1/2',
+    '12',
+    '99999999999 g',
+    '',
+    'x',
+    '1..2',
+    '1e999',
+    '5 furlong',
+    '12 mL',
+    '0 g',
+    '-1 g',
+    '5 lb 20 oz',
+    '1'.repeat(90),
+  ])('mass "%s"', (text) => {
+    const read = readQuantity(text, 'mass');
+    if (read.kind === 'one') throw new Error(`expected a question or a refusal of "${text}"`);
+    const { text: said, hint } = sayWhy(read.why);
+    expect(said).toMatch(/\.$/);
+    expect(hint).toMatch(/\.$/);
+    expect(said + hint).not.toMatch(/undefined|""/);
+  });
 });

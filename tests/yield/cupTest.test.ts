@@ -14,13 +14,22 @@ describe('cup test', () => {
     expectPrinted(result.freeRiseKgM3, '159.89', 'free rise');
   });
 
-  it.each([[4, '0.99997'], [20, '0.99821'], [25, '0.99705'], [30, '0.99565']] as const)(
-    'water at %d C against the printed tables (CRC Handbook, from memory)',
-    (tempC, published) => expectPrinted(waterGPerCm3(tempC), published),
+  it.each([
+    [4, '0.99997'],
+    [20, '0.99821'],
+    [25, '0.99705'],
+    [30, '0.99565'],
+  ] as const)('water at %d C against the printed tables (CRC Handbook, from memory)', (tempC, published) =>
+    expectPrinted(waterGPerCm3(tempC), published),
   );
 
   it('three cups: mean and scatter by hand (155, 164, 173: s = 9, u = 9/sqrt(3)/164)', () => {
-    const cups = [155, 164, 173].map((massG) => ({ fullG: massG, cupG: 0, waterG: 1000 * waterGPerCm3(20), waterTempC: 20 }));
+    const cups = [155, 164, 173].map((massG) => ({
+      fullG: massG,
+      cupG: 0,
+      waterG: 1000 * waterGPerCm3(20),
+      waterTempC: 20,
+    }));
     const result = valueOf(freeRiseFromCups(cups));
     expectClose(result.freeRiseKgM3, 164, 1e-12);
     expectClose(result.uShare, 9 / Math.sqrt(3) / 164, 1e-12);

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
-  expansionRatio, massRatio, mixedLiquidKgM3, partsAPer100B, partsBPer100A, shareOfA, targetAG,
+  expansionRatio,
+  massRatio,
+  mixedLiquidKgM3,
+  partsAPer100B,
+  partsBPer100A,
+  shareOfA,
+  targetAG,
 } from '../../src/yield/foam';
 import type { MixRatio } from '../../src/yield/foam';
 import { co2GPerKg, gasLossFromDensity, waterGPerKg } from '../../src/yield/gas';
@@ -34,27 +40,37 @@ describe('ratio and liquid (closed formulas, computed independently in double pr
 
   it('never guesses a density: by volume without both is a problem', () => {
     expect(problemOf(massRatio({ a: 2, b: 1, by: 'volume' }))).toMatchObject({
-      code: 'PART_DENSITIES_NEEDED', values: { a: 2, b: 1 },
+      code: 'PART_DENSITIES_NEEDED',
+      values: { a: 2, b: 1 },
     });
   });
 
   it.each<[string, MixRatio, string]>([
-    ['zero', byMass(0, 100), 'RATIO_NOT_POSITIVE'], ['negative', byMass(100, -60), 'RATIO_NOT_POSITIVE'],
+    ['zero', byMass(0, 100), 'RATIO_NOT_POSITIVE'],
+    ['negative', byMass(100, -60), 'RATIO_NOT_POSITIVE'],
     ['not a number', byMass(Number.NaN, 1), 'RATIO_NOT_POSITIVE'],
     ['infinite', byMass(1, Number.POSITIVE_INFINITY), 'RATIO_NOT_POSITIVE'],
-    ['1:1000', byMass(1, 1000), 'RATIO_EXTREME'], ['1000:1', byMass(1000, 1), 'RATIO_EXTREME'],
-  ])('refuses a ratio that is %s', (_name, ratio, code) => expect(problemOf(massRatio(ratio)).code).toBe(code));
+    ['1:1000', byMass(1, 1000), 'RATIO_EXTREME'],
+    ['1000:1', byMass(1000, 1), 'RATIO_EXTREME'],
+  ])('refuses a ratio that is %s', (_name, ratio, code) =>
+    expect(problemOf(massRatio(ratio)).code).toBe(code),
+  );
 
   it('names the part whose density makes no sense', () => {
     const result = massRatio({ a: 2, b: 1, by: 'volume' }, { aKgM3: 1100, bKgM3: 0 });
-    expect(problemOf(result)).toMatchObject({ code: 'INPUT_OUT_OF_BOUNDS', values: { input: 'partDensityBKgM3' } });
+    expect(problemOf(result)).toMatchObject({
+      code: 'INPUT_OUT_OF_BOUNDS',
+      values: { input: 'partDensityBKgM3' },
+    });
   });
 });
 
 describe('gas (stoichiometry and the ideal gas law; liquid 1070 kg/m3)', () => {
   // 160.18 in the table is 10 lb/ft3.
   it.each([
-    [160.184634, 298.15, '9.549', '3.909'], [160.184634, 350, '8.134', '3.330'], [96, 350, '14.53', '5.95'],
+    [160.184634, 298.15, '9.549', '3.909'],
+    [160.184634, 350, '8.134', '3.330'],
+    [96, 350, '14.53', '5.95'],
     [40, 350, '36.88', '15.10'],
   ])('T5: %d kg/m3 at %d K', (foamKgM3, gasTempK, co2, water) => {
     const gas = { foamKgM3, gasTempK, liquidKgM3: 1070 };

@@ -13,7 +13,10 @@ describe('pack factor and overpack are two terms', () => {
   it.each([1, 1.3, 2.5])('takes %d', (packFactor) => expect(valueOf(checkPack(packFactor))).toBe(packFactor));
 
   it.each([0, 0.99, 2.51, -1])('refuses %d', (packFactor) => {
-    expect(problemOf(checkPack(packFactor))).toMatchObject({ code: 'PACK_REFUSED', values: { packFactor, low: 1, high: 2.5 } });
+    expect(problemOf(checkPack(packFactor))).toMatchObject({
+      code: 'PACK_REFUSED',
+      values: { packFactor, low: 1, high: 2.5 },
+    });
   });
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY])('refuses %d as no number', (packFactor) => {
@@ -21,6 +24,12 @@ describe('pack factor and overpack are two terms', () => {
   });
 
   it.each([
-    [1.05, 'look'], [1.1, undefined], [1.3, undefined], [1.6, undefined], [1.61, 'look'], [2, 'look'], [2.01, 'stop'],
+    [1.05, 'look'],
+    [1.1, undefined],
+    [1.3, undefined],
+    [1.6, undefined],
+    [1.61, 'look'],
+    [2, 'look'],
+    [2.01, 'stop'],
   ])('%d is said as %s', (packFactor, status) => expect(packFindings(packFactor)[0]?.status).toBe(status));
 });

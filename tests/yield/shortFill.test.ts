@@ -11,7 +11,9 @@ describe('chance of a short fill', () => {
 
   it('is a half at the least pack and falls with the pack', () => {
     expectClose(shortFillChance({ packFactor: 1.125, leastPack: 1.125, sigmaShare: 0.05 }), 0.5, 1e-12);
-    const chances = [1.0, 1.1, 1.2, 1.3, 1.5].map((packFactor) => shortFillChance({ packFactor, leastPack: 1.1, sigmaShare: 0.08 }));
+    const chances = [1.0, 1.1, 1.2, 1.3, 1.5].map((packFactor) =>
+      shortFillChance({ packFactor, leastPack: 1.1, sigmaShare: 0.08 }),
+    );
     expect(chances.every((chance, index) => index === 0 || chance < (chances[index - 1] ?? 0))).toBe(true);
   });
 
@@ -24,20 +26,35 @@ describe('chance of a short fill', () => {
     const sigmaShareAt = (pack: number): number => 0.05 + 0.04 / pack;
     for (const chance of [0.2, 0.05, 0.01, 1e-4]) {
       const packFactor = valueOf(packForChance({ chance, leastPack: 1.1, sigmaShareAt }));
-      expectClose(shortFillChance({ packFactor, leastPack: 1.1, sigmaShare: sigmaShareAt(packFactor) }), chance, 1e-9);
+      expectClose(
+        shortFillChance({ packFactor, leastPack: 1.1, sigmaShare: sigmaShareAt(packFactor) }),
+        chance,
+        1e-9,
+      );
     }
   });
 
   it('with a fixed uncertainty it is the closed form', () => {
-    expectClose(valueOf(packForChance({ chance: 0.025, leastPack: 1.1, sigmaShareAt: () => 0.08 })), 1.1 * Math.exp(1.959963984540 * 0.08), 1e-11);
+    expectClose(
+      valueOf(packForChance({ chance: 0.025, leastPack: 1.1, sigmaShareAt: () => 0.08 })),
+      1.1 * Math.exp(1.95996398454 * 0.08),
+      1e-11,
+    );
   });
 
   it('says so when no allowed pack is enough', () => {
     const result = packForChance({ chance: 0.001, leastPack: 1.1, sigmaShareAt: () => 0.4 });
-    expect(problemOf(result)).toMatchObject({ code: 'SHORT_FILL_OUT_OF_REACH', values: { chance: 0.001, largest: 2.5 } });
+    expect(problemOf(result)).toMatchObject({
+      code: 'SHORT_FILL_OUT_OF_REACH',
+      values: { chance: 0.001, largest: 2.5 },
+    });
   });
 
-  it.each([[0.009, undefined], [0.02, 'look'], [0.11, 'stop']])('a chance of %d is said as %s', (chance, status) => {
+  it.each([
+    [0.009, undefined],
+    [0.02, 'look'],
+    [0.11, 'stop'],
+  ])('a chance of %d is said as %s', (chance, status) => {
     expect(shortFillFindings({ chance, sigmaShare: 0.08, packFactor: 1.2 })[0]?.status).toBe(status);
   });
 });

@@ -20,11 +20,14 @@ export const batch: CommandSpec = {
     if (!planned.ok) return complain(planned.problem, options, io, textOf(options, 'scan'));
     const { pour, size } = planned.value;
     const findings = [...(size?.findings ?? []), ...pour.batch.findings];
-    const text = options.json === true
-      ? JSON.stringify(batchEnvelope(pour, size, findings, options))
-      : batchText(pour, size, findings, showOf(options));
+    const text =
+      options.json === true
+        ? JSON.stringify(batchEnvelope(pour, size, findings, options))
+        : batchText(pour, size, findings, showOf(options));
     answer(text, options, io);
-    return options.strict === true && findings.some((f) => f.status === 'stop') ? EXIT.strictStop : EXIT.answered;
+    return options.strict === true && findings.some((f) => f.status === 'stop')
+      ? EXIT.strictStop
+      : EXIT.answered;
   },
 };
 
@@ -48,7 +51,13 @@ function planOf(options: OptionValues, io: Io): Outcome<Planned> {
 function cavityOption(options: OptionValues, io: Io): Outcome<PourInputs['cavity']> {
   const [scan, volume] = [textOf(options, 'scan'), textOf(options, 'volume')];
   if ((scan === undefined) === (volume === undefined)) {
-    return bad('BAD_CALL', { text: scan === undefined ? 'There is nothing to pour for.' : 'A scan and a volume are two answers to one question.', hint: 'Give either --scan SCAN or --volume "4.5 L".' });
+    return bad('BAD_CALL', {
+      text:
+        scan === undefined
+          ? 'There is nothing to pour for.'
+          : 'A scan and a volume are two answers to one question.',
+      hint: 'Give either --scan SCAN or --volume "4.5 L".',
+    });
   }
   if (scan !== undefined) {
     const size = sizeOf(scan, options, io);
@@ -58,15 +67,26 @@ function cavityOption(options: OptionValues, io: Io): Outcome<PourInputs['cavity
   return read.ok ? good({ volumeCm3: { value: read.value, from: 'given' } }) : read;
 }
 
-function batchEnvelope({ cavityCm3, batch }: Pour, size: Size | undefined, findings: Problem[], options: OptionValues): Envelope {
+function batchEnvelope(
+  { cavityCm3, batch }: Pour,
+  size: Size | undefined,
+  findings: Problem[],
+  options: OptionValues,
+): Envelope {
   return {
     schema: 'risewright/batch@1',
     inputs: inputsOf(options),
     assumptions: [...(size?.assumptions ?? []), ...batch.assumptions].map(assumptionJson),
     findings: findings.map(findingJson),
     result: {
-      cavity_cm3: cavityCm3.value, mixed_g: batch.totalG, part_a_g: batch.partAG, part_b_g: batch.partBG, in_mold_g: batch.inMoldG,
-      pack_factor: batch.packFactor, molded_density_kg_m3: batch.moldedDensityKgM3, short_fill_chance: batch.shortFillChance,
+      cavity_cm3: cavityCm3.value,
+      mixed_g: batch.totalG,
+      part_a_g: batch.partAG,
+      part_b_g: batch.partBG,
+      in_mold_g: batch.inMoldG,
+      pack_factor: batch.packFactor,
+      molded_density_kg_m3: batch.moldedDensityKgM3,
+      short_fill_chance: batch.shortFillChance,
       uncertainty: batch.uncertainty.map(({ input, share }) => ({ input, share })),
     },
     range: { cavity_cm3: [cavityCm3.low, cavityCm3.high], mixed_g: batch.mixedRangeG },

@@ -19,17 +19,37 @@ export const sample: CommandSpec = {
       io.writeFile(`${dir}/shop.json`, `${JSON.stringify(SAMPLE_SHOP, null, 2)}\n`);
       io.writeFile(`${dir}/${SAMPLE_SCAN}`, io.readSample(SAMPLE_SCAN));
     } catch (e) {
-      return complain(bad('CANNOT_READ_FILE', { file: dir, why: e instanceof Error ? e.message : String(e) }).problem, options, io);
+      return complain(
+        bad('CANNOT_READ_FILE', { file: dir, why: e instanceof Error ? e.message : String(e) }).problem,
+        options,
+        io,
+      );
     }
     const files = [`${dir}/shop.json`, `${dir}/${SAMPLE_SCAN}`];
     if (options.json === true) {
-      answer(JSON.stringify({ schema: 'risewright/sample@1', inputs: { dir }, assumptions: [], findings: [], result: { files }, range: {}, because: [] }), options, io);
+      answer(
+        JSON.stringify({
+          schema: 'risewright/sample@1',
+          inputs: { dir },
+          assumptions: [],
+          findings: [],
+          result: { files },
+          range: {},
+          because: [],
+        }),
+        options,
+        io,
+      );
     } else {
-      answer([
-        ...files.map((file) => `  Wrote       ${file}`),
-        `  Try         risewright size ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
-        `  Try         risewright batch --shop ${dir}/shop.json --foam "Sample Foam Light" --scan ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
-      ].join('\n'), options, io);
+      answer(
+        [
+          ...files.map((file) => `  Wrote       ${file}`),
+          `  Try         risewright size ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
+          `  Try         risewright batch --shop ${dir}/shop.json --foam "Sample Foam Light" --scan ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
+        ].join('\n'),
+        options,
+        io,
+      );
     }
     return EXIT.answered;
   },

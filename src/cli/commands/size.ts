@@ -29,14 +29,22 @@ export const size: CommandSpec = {
   },
 };
 
-function sizeOne(file: string, result: Outcome<Size>, to: { options: OptionValues; io: Io; texts: string[] }): ExitCode {
+function sizeOne(
+  file: string,
+  result: Outcome<Size>,
+  to: { options: OptionValues; io: Io; texts: string[] },
+): ExitCode {
   const { options, io, texts } = to;
   if (!result.ok) {
     if (options.json === true) texts.push(errorJson(result.problem, file));
     else complain(result.problem, options, io, file);
     return exitOf(result.problem.code);
   }
-  texts.push(options.json === true ? JSON.stringify(sizeEnvelope(file, result.value, options)) : sizeText(file, result.value, showOf(options)));
+  texts.push(
+    options.json === true
+      ? JSON.stringify(sizeEnvelope(file, result.value, options))
+      : sizeText(file, result.value, showOf(options)),
+  );
   const stops = result.value.findings.some((f) => f.status === 'stop');
   return options.strict === true && stops ? EXIT.strictStop : EXIT.answered;
 }
@@ -48,10 +56,18 @@ export function sizeEnvelope(file: string, size: Size, options: OptionValues): E
     assumptions: size.assumptions.map(assumptionJson),
     findings: size.findings.map(findingJson),
     result: {
-      volume_cm3: size.volumeCm3.value, area_cm2: size.areaCm2, extents_mm: size.extentsMm, triangles: size.triangles,
-      pieces: size.pieces, holes: size.holes,
-      rims: size.rims.filter((r) => r.kind === 'hole').map((r) => ({ length_mm: r.lengthMm, area_cm2: r.areaMm2 / 100, flatness_mm: r.flatnessMm })),
-      closed: size.closed, method: size.method, file_unit: size.scale.fileUnit,
+      volume_cm3: size.volumeCm3.value,
+      area_cm2: size.areaCm2,
+      extents_mm: size.extentsMm,
+      triangles: size.triangles,
+      pieces: size.pieces,
+      holes: size.holes,
+      rims: size.rims
+        .filter((r) => r.kind === 'hole')
+        .map((r) => ({ length_mm: r.lengthMm, area_cm2: r.areaMm2 / 100, flatness_mm: r.flatnessMm })),
+      closed: size.closed,
+      method: size.method,
+      file_unit: size.scale.fileUnit,
     },
     range: { volume_cm3: [size.volumeCm3.low, size.volumeCm3.high] },
     because: sizeBecause(size),
@@ -62,8 +78,15 @@ export function sizeEnvelope(file: string, size: Size, options: OptionValues): E
 export function inputsGiven(options: OptionValues): Record<string, unknown> {
   const given: Record<string, unknown> = {};
   for (const [name, key] of [
-    ['fileUnit', 'file_unit'], ['tall', 'tall'], ['wide', 'wide'], ['deep', 'deep'], ['span', 'span'], ['is', 'is'],
-    ['up', 'up'], ['cut', 'cut'], ['format', 'format'],
+    ['fileUnit', 'file_unit'],
+    ['tall', 'tall'],
+    ['wide', 'wide'],
+    ['deep', 'deep'],
+    ['span', 'span'],
+    ['is', 'is'],
+    ['up', 'up'],
+    ['cut', 'cut'],
+    ['format', 'format'],
   ] as const) {
     if (options[name] !== undefined) given[key] = options[name];
   }

@@ -30,7 +30,11 @@ const OTHER_FILES: readonly { what: string; magic: readonly number[] }[] = [
  * Reads a scan, by its named format or else by the ending of its name; the content must agree with it.
  * Errors: EMPTY_FILE, UNSUPPORTED_FORMAT, UNSUPPORTED_ENCODING, NOT_A_MESH, WRONG_FORMAT and those of the reader.
  */
-export function readScan(file: { bytes: Uint8Array; name: string; format?: string | undefined }): Outcome<ScanFile> {
+export function readScan(file: {
+  bytes: Uint8Array;
+  name: string;
+  format?: string | undefined;
+}): Outcome<ScanFile> {
   const key = (file.format ?? file.name.split('.').pop() ?? '').toLowerCase();
   const format = SCAN_FORMATS.find((f) => f.key === key);
   if (format === undefined) {
@@ -60,7 +64,8 @@ function isAscii(bytes: Uint8Array): boolean {
 const isControl = (byte: number): boolean => (byte < 32 && !isBlank(byte)) || byte === 127;
 
 function readObjText(bytes: Uint8Array): Outcome<ScanFile> {
-  if (fitsBinaryStl(bytes) && bytes.length > 84) return bad('WRONG_FORMAT', { said: 'OBJ', is: 'STL' }, { byte: 0 });
+  if (fitsBinaryStl(bytes) && bytes.length > 84)
+    return bad('WRONG_FORMAT', { said: 'OBJ', is: 'STL' }, { byte: 0 });
   const refused = notText(bytes, true);
   if (refused !== undefined) return refused;
   if (startsLikeAsciiStl(bytes)) return bad('WRONG_FORMAT', { said: 'OBJ', is: 'STL' }, { byte: 0 });

@@ -1,12 +1,28 @@
 import { bad, finding, good, type Outcome, type Problem } from '../../problem';
+import { splitLine, vertexNumber } from './objText';
 import { cutPolygon, outOfPlane, POLYGON_LIMIT } from './polygon';
 import { COORDINATE_LIMIT, type ScanFile } from './scanFile';
 import { float32Step } from './stlBinary';
-import { afterByteOrderMark, excerpt, isBlank, isLineEnd, isWord, lineAt, numberIn, numberList, push } from './text';
+import { afterByteOrderMark, excerpt, isWord, lineAt, numberIn, numberList, push } from './text';
 import { weldPoints } from './weld';
 
 /** Statements of curves and free-form surfaces: a shape we would lose, so the file is refused. */
-const FREE_FORM = ['vp', 'deg', 'bmat', 'step', 'cstype', 'curv', 'curv2', 'surf', 'parm', 'trim', 'hole', 'scrv', 'sp', 'end'];
+const FREE_FORM = [
+  'vp',
+  'deg',
+  'bmat',
+  'step',
+  'cstype',
+  'curv',
+  'curv2',
+  'surf',
+  'parm',
+  'trim',
+  'hole',
+  'scrv',
+  'sp',
+  'end',
+];
 
 interface ObjState {
   bytes: Uint8Array;
@@ -26,45 +42,30 @@ interface ObjState {
  */
 export function readObj(bytes: Uint8Array): Outcome<ScanFile> {
   const state: ObjState = {
-    bytes, points: numberList(), corners: [], triangles: [], highest: { vertex: -1, at: 0 }, nonPlanar: { count: 0, worst: 0 },
+    bytes,
+    points: numberList(),
+    corners: [],
+    triangles: [],
+    highest: { vertex: -1, at: 0 },
+    nonPlanar: { count: 0, worst: 0 },
   };
   const fields: number[] = [];
-  for (let at = afterByteOrderMark(bytes); at < bytes.length; ) {
+  for (let at = afterByteOrderMark(bytes); at < bytes.length;) {
     at = splitLine(bytes, at, fields);
     const problem = readStatement(state, fields);
     if (problem !== undefined) return { ok: false, problem: withLine(bytes, problem) };
   }
   if (state.highest.vertex >= state.points.length / 3) {
-    return bad('INDEX_OUT_OF_RANGE', { index: state.highest.vertex + 1, vertices: state.points.length / 3 },
-      { line: lineAt(bytes, state.highest.at), byte: state.highest.at });
+    return bad(
+      'INDEX_OUT_OF_RANGE',
+      { index: state.highest.vertex + 1, vertices: state.points.length / 3 },
+      { line: lineAt(bytes, state.highest.at), byte: state.highest.at },
+    );
   }
   if (state.corners.length === 0) return bad('NO_TRIANGLES', { vertices: state.points.length / 3 });
   const cut = cutFaces(state);
   if (cut !== undefined) return { ok: false, problem: withLine(bytes, cut) };
   return good(scanFileOf(state));
-}
-
-/** Puts the [from, to) byte pairs of one logical line into `fields` (comments off, continuations joined). Next byte. */
-function splitLine(bytes: Uint8Array, start: number, fields: number[]): number {
-  fields.length = 0;
-  let i = start;
-  for (;;) {
-    while (i < bytes.length && isBlank(bytes[i]!) && !isLineEnd(bytes[i]!)) i++;
-    if (i >= bytes.length) return i;
-    const b = bytes[i]!;
-    if (isLineEnd(b)) return i + 1;
-    if (b === 35) {
-      while (i < bytes.length && !isLineEnd(bytes[i]!)) i++;
-      return i + 1;
-    }
-    if (b === 92 && (isLineEnd(bytes[i + 1] ?? 10))) {
-      i += bytes[i + 1] === 13 && bytes[i + 2] === 10 ? 3 : 2;
-      continue;
-    }
-    const from = i;
-    while (i < bytes.length && !isBlank(bytes[i]!) && !(bytes[i] === 92 && isLineEnd(bytes[i + 1] ?? 10))) i++;
-    fields.push(from, i);
-  }
 }
 
 function readStatement(s: ObjState, fields: number[]): Problem | undefined {
@@ -89,7 +90,8 @@ function readVertex(s: ObjState, fields: number[]): Problem | undefined {
     const [from, to] = [fields[2 * k + 2]!, fields[2 * k + 3]!];
     const x = numberIn(s.bytes, from, to);
     if (!Number.isFinite(x)) return refuse('BAD_NUMBER', { text: excerpt(s.bytes, from, to) }, from);
-    if (k === 3 && count === 4 && x !== 1) return refuse('UNSUPPORTED_FEATURE', { text: `weight ${x}` }, from);
+    if (k === 3 && count === 4 && x !== 1)
+      return refuse('UNSUPPORTED_FEATURE', { text: `weight ${x}` }, from);
     if (k < 3) push(s.points, x);
   }
   return undefined;
@@ -99,52 +101,28 @@ function readVertex(s: ObjState, fields: number[]): Problem | undefined {
 function readFace(s: ObjState, fields: number[]): Problem | undefined {
   const count = fields.length / 2 - 1;
   if (count < 3) return refuse('SYNTAX', { expected: '3 or more vertices', text: `${count}` }, fields[0]!);
-  if (count > POLYGON_LIMIT) return refuse('BAD_POLYGON', { corners: count, limit: POLYGON_LIMIT }, fields[0]!);
+  if (count > POLYGON_LIMIT)
+    return refuse('BAD_POLYGON', { corners: count, limit: POLYGON_LIMIT }, fields[0]!);
   s.corners.push(count, fields[0]!);
   for (let k = 1; k <= count; k++) {
     const [from, to] = [fields[2 * k]!, fields[2 * k + 1]!];
     const vertex = vertexNumber(s.bytes, from, to, s.points.length / 3);
     if (Number.isNaN(vertex)) return refuse('BAD_INDEX', { text: excerpt(s.bytes, from, to) }, from);
-    if (vertex < 0) return refuse('INDEX_OUT_OF_RANGE', { text: excerpt(s.bytes, from, to), vertices: s.points.length / 3 }, from);
+    if (vertex < 0)
+      return refuse(
+        'INDEX_OUT_OF_RANGE',
+        { text: excerpt(s.bytes, from, to), vertices: s.points.length / 3 },
+        from,
+      );
     if (vertex > s.highest.vertex) s.highest = { vertex, at: from };
     s.corners.push(vertex);
   }
   return undefined;
 }
 
-/** Vertex number from 0 of `7`, `7/1`, `7//2`, `7/1/2` or `-3`; NaN when it is none of these, negative when below 1. */
-function vertexNumber(bytes: Uint8Array, from: number, to: number, verticesSoFar: number): number {
-  let slots = 0;
-  let vertex = NaN;
-  for (let at = from; at <= to; slots++) {
-    let end = at;
-    while (end < to && bytes[end] !== 47) end++;
-    if (slots > 2 || (at === end && (slots === 0 || end === to))) return NaN;
-    if (at < end) {
-      const value = integerIn(bytes, at, end);
-      if (Number.isNaN(value)) return NaN;
-      if (slots === 0) vertex = value;
-    }
-    at = end + 1;
-  }
-  return vertex < 0 ? verticesSoFar + vertex : vertex - 1;
-}
-
-function integerIn(bytes: Uint8Array, from: number, to: number): number {
-  const negative = bytes[from] === 45;
-  let value = 0;
-  for (let i = from + (negative ? 1 : 0); i < to; i++) {
-    const d = bytes[i]! - 48;
-    if (d < 0 || d > 9) return NaN;
-    value = Math.min(value * 10 + d, 2 ** 53);
-  }
-  if (to - from === (negative ? 1 : 0)) return NaN;
-  return negative ? -value : value;
-}
-
 function cutFaces(s: ObjState): Problem | undefined {
   const points = s.points.data;
-  for (let i = 0; i < s.corners.length; ) {
+  for (let i = 0; i < s.corners.length;) {
     const count = s.corners[i]!;
     const ring = s.corners.slice(i + 2, i + 2 + count);
     const far = ring.find((v) => isFar(points, v));
@@ -152,7 +130,8 @@ function cutFaces(s: ObjState): Problem | undefined {
       return refuse('COORD_RANGE', { text: `vertex ${far + 1}`, limit: COORDINATE_LIMIT }, s.corners[i + 1]!);
     }
     const triangles = cutPolygon(points, ring);
-    if (triangles === undefined) return refuse('BAD_POLYGON', { corners: count, limit: POLYGON_LIMIT }, s.corners[i + 1]!);
+    if (triangles === undefined)
+      return refuse('BAD_POLYGON', { corners: count, limit: POLYGON_LIMIT }, s.corners[i + 1]!);
     if (count > 3) noteFlatness(s, points, ring);
     for (const v of triangles) s.triangles.push(v);
     i += 2 + count;
@@ -168,7 +147,11 @@ const isFar = (p: Float64Array, v: number): boolean =>
 function noteFlatness(s: ObjState, points: Float64Array, ring: number[]): void {
   const off = outOfPlane(points, ring);
   const [a, b] = [3 * ring[0]!, 3 * ring[2]!];
-  const size = Math.hypot(points[a]! - points[b]!, points[a + 1]! - points[b + 1]!, points[a + 2]! - points[b + 2]!);
+  const size = Math.hypot(
+    points[a]! - points[b]!,
+    points[a + 1]! - points[b + 1]!,
+    points[a + 2]! - points[b + 2]!,
+  );
   if (off <= 0.01 * size) return;
   s.nonPlanar.count++;
   s.nonPlanar.worst = Math.max(s.nonPlanar.worst, off);
@@ -178,16 +161,24 @@ function scanFileOf(s: ObjState): ScanFile {
   const { positions, index } = weldPoints(s.points.data.slice(0, s.points.length));
   const triangles = Int32Array.from(s.triangles, (v) => index[v]!);
   let largest = 0;
-  for (const v of triangles) for (let k = 0; k < 3; k++) largest = Math.max(largest, Math.abs(positions[3 * v + k]!));
-  const findings = s.nonPlanar.count === 0 ? [] : [finding('NON_PLANAR', 'look', { count: s.nonPlanar.count })];
+  for (const v of triangles)
+    for (let k = 0; k < 3; k++) largest = Math.max(largest, Math.abs(positions[3 * v + k]!));
+  const findings =
+    s.nonPlanar.count === 0 ? [] : [finding('NON_PLANAR', 'look', { count: s.nonPlanar.count })];
   return {
-    mesh: { positions, triangles }, format: 'obj', trianglesRead: triangles.length / 3,
-    coordinateStep: float32Step(largest), findings,
+    mesh: { positions, triangles },
+    format: 'obj',
+    trianglesRead: triangles.length / 3,
+    coordinateStep: float32Step(largest),
+    findings,
   };
 }
 
 const refuse = (code: Problem['code'], values: Problem['values'], byte: number): Problem => ({
-  code, status: 'stop', values, at: { byte },
+  code,
+  status: 'stop',
+  values,
+  at: { byte },
 });
 
 function withLine(bytes: Uint8Array, problem: Problem): Problem {

@@ -11,7 +11,8 @@ export const POLYGON_LIMIT = 4096;
 export function cutPolygon(points: Float64Array, ring: readonly number[]): number[] | undefined {
   if (ring.length === 3) return [...ring];
   const flat = flatten(points, ring);
-  if (ring.length === 4 && isConvex(flat)) return [ring[0]!, ring[1]!, ring[2]!, ring[0]!, ring[2]!, ring[3]!];
+  if (ring.length === 4 && isConvex(flat))
+    return [ring[0]!, ring[1]!, ring[2]!, ring[0]!, ring[2]!, ring[3]!];
   return clipEars(flat, ring);
 }
 
@@ -20,19 +21,28 @@ export function outOfPlane(points: Float64Array, ring: readonly number[]): numbe
   const n = newellNormal(points, ring);
   const length = Math.hypot(n[0], n[1], n[2]);
   if (length === 0) return 0;
-  const heights = ring.map((v) => (points[3 * v]! * n[0] + points[3 * v + 1]! * n[1] + points[3 * v + 2]! * n[2]) / length);
+  const heights = ring.map(
+    (v) => (points[3 * v]! * n[0] + points[3 * v + 1]! * n[1] + points[3 * v + 2]! * n[2]) / length,
+  );
   const mean = heights.reduce((a, b) => a + b, 0) / heights.length;
   return Math.max(...heights.map((h) => Math.abs(h - mean)));
 }
 
 /** Twice the vector area of the outline. */
 function newellNormal(p: Float64Array, ring: readonly number[]): [number, number, number] {
-  let x = 0, y = 0, z = 0;
+  let x = 0,
+    y = 0,
+    z = 0;
   const o = 3 * ring[0]!;
   for (let i = 1; i + 1 < ring.length; i++) {
-    const a = 3 * ring[i]!, b = 3 * ring[i + 1]!;
-    const ux = p[a]! - p[o]!, uy = p[a + 1]! - p[o + 1]!, uz = p[a + 2]! - p[o + 2]!;
-    const vx = p[b]! - p[o]!, vy = p[b + 1]! - p[o + 1]!, vz = p[b + 2]! - p[o + 2]!;
+    const a = 3 * ring[i]!,
+      b = 3 * ring[i + 1]!;
+    const ux = p[a]! - p[o]!,
+      uy = p[a + 1]! - p[o + 1]!,
+      uz = p[a + 2]! - p[o + 2]!;
+    const vx = p[b]! - p[o]!,
+      vy = p[b + 1]! - p[o + 1]!,
+      vz = p[b + 2]! - p[o + 2]!;
     x += uy * vz - uz * vy;
     y += uz * vx - ux * vz;
     z += ux * vy - uy * vx;
@@ -43,9 +53,9 @@ function newellNormal(p: Float64Array, ring: readonly number[]): [number, number
 /** The outline seen along its normal, counter-clockwise: u, v per corner. */
 function flatten(p: Float64Array, ring: readonly number[]): Float64Array {
   const n = newellNormal(p, ring);
-  const size = n.map(Math.abs);
-  const drop = size[0]! > size[1]! ? (size[0]! > size[2]! ? 0 : 2) : size[1]! > size[2]! ? 1 : 2;
-  const [u, v] = n[drop]! >= 0 ? [(drop + 1) % 3, (drop + 2) % 3] : [(drop + 2) % 3, (drop + 1) % 3];
+  const [sx, sy, sz] = [Math.abs(n[0]), Math.abs(n[1]), Math.abs(n[2])];
+  const drop = sx > sy ? (sx > sz ? 0 : 2) : sy > sz ? 1 : 2;
+  const [u, v] = n[drop] >= 0 ? [(drop + 1) % 3, (drop + 2) % 3] : [(drop + 2) % 3, (drop + 1) % 3];
   const flat = new Float64Array(2 * ring.length);
   ring.forEach((vertex, i) => {
     flat[2 * i] = p[3 * vertex + u]!;
@@ -55,7 +65,8 @@ function flatten(p: Float64Array, ring: readonly number[]): Float64Array {
 }
 
 const turn = (f: Float64Array, a: number, b: number, c: number): number =>
-  (f[2 * b]! - f[2 * a]!) * (f[2 * c + 1]! - f[2 * a + 1]!) - (f[2 * b + 1]! - f[2 * a + 1]!) * (f[2 * c]! - f[2 * a]!);
+  (f[2 * b]! - f[2 * a]!) * (f[2 * c + 1]! - f[2 * a + 1]!) -
+  (f[2 * b + 1]! - f[2 * a + 1]!) * (f[2 * c]! - f[2 * a]!);
 
 function isConvex(f: Float64Array): boolean {
   const n = f.length / 2;
@@ -67,7 +78,7 @@ function clipEars(f: Float64Array, ring: readonly number[]): number[] | undefine
   const left = ring.map((_, i) => i);
   const out: number[] = [];
   let misses = 0;
-  for (let i = 0; left.length > 3 && misses <= left.length; ) {
+  for (let i = 0; left.length > 3 && misses <= left.length;) {
     const n = left.length;
     const [a, b, c] = [left[i % n]!, left[(i + 1) % n]!, left[(i + 2) % n]!];
     if (isEar(f, left, a, b, c)) {
@@ -89,10 +100,12 @@ function clipEars(f: Float64Array, ring: readonly number[]): number[] | undefine
 function isEar(f: Float64Array, left: readonly number[], a: number, b: number, c: number): boolean {
   if (turn(f, a, b, c) < 0) return false;
   for (const q of left) {
-    if (q === a || q === b || q === c || samePoint(f, q, a) || samePoint(f, q, b) || samePoint(f, q, c)) continue;
+    if (q === a || q === b || q === c || samePoint(f, q, a) || samePoint(f, q, b) || samePoint(f, q, c))
+      continue;
     if (turn(f, a, b, q) >= 0 && turn(f, b, c, q) >= 0 && turn(f, c, a, q) >= 0) return false;
   }
   return true;
 }
 
-const samePoint = (f: Float64Array, a: number, b: number): boolean => f[2 * a] === f[2 * b] && f[2 * a + 1] === f[2 * b + 1];
+const samePoint = (f: Float64Array, a: number, b: number): boolean =>
+  f[2 * a] === f[2 * b] && f[2 * a + 1] === f[2 * b + 1];

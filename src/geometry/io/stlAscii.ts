@@ -1,7 +1,17 @@
 import { bad, good, type Code, type Outcome } from '../../problem';
 import { COORDINATE_LIMIT, type ScanFile } from './scanFile';
 import { float32Step } from './stlBinary';
-import { afterByteOrderMark, excerpt, isBlank, isLineEnd, isWord, lineAt, numberIn, numberList, push } from './text';
+import {
+  afterByteOrderMark,
+  excerpt,
+  isBlank,
+  isLineEnd,
+  isWord,
+  lineAt,
+  numberIn,
+  numberList,
+  push,
+} from './text';
 import { weldSoup } from './weld';
 
 /** Where the reader stands, and the token [from, to) it read last. */
@@ -12,11 +22,12 @@ interface Cursor {
 }
 
 /** Thrown inside this file only, to leave the grammar from any depth; caught in `readAsciiStl`. */
-class Refusal {
+class Refusal extends Error {
   readonly code: Code;
   readonly values: Record<string, string | number>;
   readonly at: number;
   constructor(code: Code, values: Record<string, string | number>, at: number) {
+    super(code);
     this.code = code;
     this.values = values;
     this.at = at;
@@ -38,7 +49,8 @@ export function readAsciiStl(bytes: Uint8Array): Outcome<ScanFile> {
   const corners = numberList();
   try {
     expectWord(c, 'solid');
-    do readSolid(c, corners); while (nextSolid(c));
+    do readSolid(c, corners);
+    while (nextSolid(c));
   } catch (e) {
     if (!(e instanceof Refusal)) throw e;
     return bad(e.code, e.values, { line: lineAt(bytes, e.at), byte: e.at });
@@ -48,7 +60,10 @@ export function readAsciiStl(bytes: Uint8Array): Outcome<ScanFile> {
   let largest = 0;
   for (const x of soup) largest = Math.max(largest, Math.abs(x));
   return good({
-    mesh: weldSoup(soup), format: 'stl', trianglesRead: soup.length / 9, coordinateStep: float32Step(largest),
+    mesh: weldSoup(soup),
+    format: 'stl',
+    trianglesRead: soup.length / 9,
+    coordinateStep: float32Step(largest),
     findings: [],
   });
 }
@@ -77,7 +92,11 @@ function coordinate(c: Cursor): number {
   const x = numberIn(c.bytes, c.from, c.to);
   if (!Number.isFinite(x)) throw new Refusal('BAD_NUMBER', { text: excerpt(c.bytes, c.from, c.to) }, c.from);
   if (Math.abs(x) > COORDINATE_LIMIT) {
-    throw new Refusal('COORD_RANGE', { text: excerpt(c.bytes, c.from, c.to), limit: COORDINATE_LIMIT }, c.from);
+    throw new Refusal(
+      'COORD_RANGE',
+      { text: excerpt(c.bytes, c.from, c.to), limit: COORDINATE_LIMIT },
+      c.from,
+    );
   }
   return x;
 }
@@ -89,7 +108,8 @@ function skipName(c: Cursor): void {
   while (end < bytes.length && !isLineEnd(bytes[end]!)) end++;
   const word: Cursor = { bytes, from: c.to, to: c.to };
   for (let mark = c.to; next(word) && word.to <= end; mark = word.to) {
-    const opens = isWord(bytes, word.from, word.to, 'facet') && isWord(bytes, word.to + 1, word.to + 7, 'normal');
+    const opens =
+      isWord(bytes, word.from, word.to, 'facet') && isWord(bytes, word.to + 1, word.to + 7, 'normal');
     if (!opens && !isWord(bytes, word.from, word.to, 'endsolid')) continue;
     c.to = mark;
     return;

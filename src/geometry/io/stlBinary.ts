@@ -11,7 +11,8 @@ export function fitsBinaryStl(bytes: Uint8Array): boolean {
 }
 
 /** Does the count stand for a file that somebody could have? 50 million facets are 2.5 GB. */
-export const announcesFacets = (bytes: Uint8Array): boolean => bytes.length >= HEADER_BYTES && facetCount(bytes) < 5e7;
+export const announcesFacets = (bytes: Uint8Array): boolean =>
+  bytes.length >= HEADER_BYTES && facetCount(bytes) < 5e7;
 
 /**
  * Binary STL: 80 bytes of header, a little-endian facet count, 50 bytes a facet (normal, three corners, attribute).
@@ -26,9 +27,13 @@ export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
   const expectedBytes = HEADER_BYTES + FACET_BYTES * count;
   if (expectedBytes !== bytes.length) {
     const facetsPresent = (bytes.length - HEADER_BYTES) / FACET_BYTES;
-    const code = expectedBytes > bytes.length && facetsPresent < count && count < 1e8 ? 'TRUNCATED' : 'COUNT_MISMATCH';
-    return bad(code, { bytes: bytes.length, expectedBytes, facetsSaid: count, facetsPresent: Math.floor(facetsPresent) },
-      { byte: code === 'TRUNCATED' ? bytes.length : Math.min(expectedBytes, 80) });
+    const code =
+      expectedBytes > bytes.length && facetsPresent < count && count < 1e8 ? 'TRUNCATED' : 'COUNT_MISMATCH';
+    return bad(
+      code,
+      { bytes: bytes.length, expectedBytes, facetsSaid: count, facetsPresent: Math.floor(facetsPresent) },
+      { byte: code === 'TRUNCATED' ? bytes.length : Math.min(expectedBytes, 80) },
+    );
   }
   if (count === 0) return bad('NO_TRIANGLES', {}, { byte: 80 });
   const soup = new Float32Array(9 * count);
@@ -40,15 +45,22 @@ export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
       const x = view.getFloat32(at + k, true);
       const size = Math.abs(x);
       if (!(size <= COORDINATE_LIMIT)) {
-        return bad(Number.isFinite(x) ? 'COORD_RANGE' : 'BAD_NUMBER',
-          { text: String(x), facet: facet + 1, limit: COORDINATE_LIMIT }, { byte: at + k });
+        return bad(
+          Number.isFinite(x) ? 'COORD_RANGE' : 'BAD_NUMBER',
+          { text: String(x), facet: facet + 1, limit: COORDINATE_LIMIT },
+          { byte: at + k },
+        );
       }
       if (size > largest) largest = size;
       soup[q++] = x;
     }
   }
   return good({
-    mesh: weldSoup(soup), format: 'stl', trianglesRead: count, coordinateStep: float32Step(largest), findings: [],
+    mesh: weldSoup(soup),
+    format: 'stl',
+    trianglesRead: count,
+    coordinateStep: float32Step(largest),
+    findings: [],
   });
 }
 

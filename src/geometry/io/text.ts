@@ -19,12 +19,14 @@ export function lineAt(bytes: Uint8Array, at: number): number {
 export function excerpt(bytes: Uint8Array, from: number, to: number): string {
   const end = Math.min(to, from + 24);
   let text = '';
-  for (let i = from; i < end; i++) text += bytes[i]! > 31 && bytes[i]! < 127 ? String.fromCharCode(bytes[i]!) : '.';
+  for (let i = from; i < end; i++)
+    text += bytes[i]! > 31 && bytes[i]! < 127 ? String.fromCharCode(bytes[i]!) : '.';
   return to > end ? text + '...' : text;
 }
 
 /** Does a UTF-8 byte order mark open the file? Then 3, else 0: the first byte to read. */
-export const afterByteOrderMark = (b: Uint8Array): number => (b[0] === 0xef && b[1] === 0xbb && b[2] === 0xbf ? 3 : 0);
+export const afterByteOrderMark = (b: Uint8Array): number =>
+  b[0] === 0xef && b[1] === 0xbb && b[2] === 0xbf ? 3 : 0;
 
 const POWERS_OF_TEN = Float64Array.from({ length: 23 }, (_, i) => 10 ** i);
 
@@ -82,7 +84,8 @@ function exponentIn(bytes: Uint8Array, at: number, to: number): number {
 
 function slowNumber(bytes: Uint8Array, from: number, to: number): number {
   let text = '';
-  for (let i = from; i < to; i += 4096) text += String.fromCharCode(...bytes.subarray(i, Math.min(to, i + 4096)));
+  for (let i = from; i < to; i += 4096)
+    text += String.fromCharCode(...bytes.subarray(i, Math.min(to, i + 4096)));
   return Number(text);
 }
 
@@ -102,7 +105,10 @@ export interface NumberList {
   length: number;
 }
 
-export const numberList = (capacity = 1 << 14): NumberList => ({ data: new Float64Array(capacity), length: 0 });
+export const numberList = (capacity = 1 << 14): NumberList => ({
+  data: new Float64Array(capacity),
+  length: 0,
+});
 
 export function push(list: NumberList, value: number): void {
   if (list.length === list.data.length) {

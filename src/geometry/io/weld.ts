@@ -8,7 +8,10 @@ import type { TriangleMesh } from '../triangleMesh';
  * @param points x, y, z of every corner; changed in place (-0 becomes +0, so that the two weld)
  * @returns the distinct points as float64, and for every corner the number of its point
  */
-export function weldPoints(points: Float32Array | Float64Array): { positions: Float64Array; index: Int32Array } {
+export function weldPoints(points: Float32Array | Float64Array): {
+  positions: Float64Array;
+  index: Int32Array;
+} {
   for (let i = 0; i < points.length; i++) points[i]! += 0;
   const wordsPerPoint = (3 * points.BYTES_PER_ELEMENT) / 4;
   const words = new Int32Array(points.buffer, points.byteOffset, (points.length / 3) * wordsPerPoint);
@@ -41,8 +44,11 @@ function hashCorners(words: Int32Array, stride: number, index: Int32Array): Int3
   for (let i = 0; i < n; i++) {
     const at = i * stride;
     let slot = hashWords(words, at, stride) & mask;
-    let v = -1;
-    while ((v = table[slot]!) >= 0 && !sameWords(words, first[v]! * stride, at, stride)) slot = (slot + 1) & mask;
+    let v = table[slot]!;
+    while (v >= 0 && !sameWords(words, first[v]! * stride, at, stride)) {
+      slot = (slot + 1) & mask;
+      v = table[slot]!;
+    }
     if (v < 0) {
       v = count++;
       table[slot] = v;
@@ -77,7 +83,13 @@ function newTable(atLeast: number): Int32Array {
   return new Int32Array(size).fill(-1);
 }
 
-function rehashed(words: Int32Array, stride: number, first: Int32Array, count: number, size: number): Int32Array {
+function rehashed(
+  words: Int32Array,
+  stride: number,
+  first: Int32Array,
+  count: number,
+  size: number,
+): Int32Array {
   const table = newTable(size);
   const mask = table.length - 1;
   for (let v = 0; v < count; v++) {

@@ -51,12 +51,19 @@ export function closeSurface(input: TriangleMesh): ClosedSurface {
 }
 
 function countRepairs(
-  facets: { collapsed: number; merged: number; cancelled: number }, pairs: EdgePairs, orientation: Orientation,
+  facets: { collapsed: number; merged: number; cancelled: number },
+  pairs: EdgePairs,
+  orientation: Orientation,
 ): RepairCounts {
   let sharedEdges = 0;
   for (let i = 0; i < pairs.shared.length; i += pairs.shared[i]! + 1) sharedEdges++;
   return {
-    collapsed: facets.collapsed, merged: facets.merged, cancelled: facets.cancelled, flipped: orientation.flippedCount,
-    openEdges: pairs.openCount, sharedEdges, oneSidedEdges: orientation.oneSidedEdges,
+    collapsed: facets.collapsed,
+    merged: facets.merged,
+    cancelled: facets.cancelled,
+    flipped: orientation.flippedCount,
+    openEdges: pairs.openCount,
+    sharedEdges,
+    oneSidedEdges: orientation.oneSidedEdges,
   };
 }

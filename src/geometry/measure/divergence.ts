@@ -8,10 +8,18 @@ type Point = readonly [number, number, number];
  */
 export function signedSixfold(mesh: TriangleMesh, t: number, origin: Point): number {
   const { positions: p, triangles } = mesh;
-  const a = 3 * triangles[3 * t]!, b = 3 * triangles[3 * t + 1]!, c = 3 * triangles[3 * t + 2]!;
-  const ax = p[a]! - origin[0], ay = p[a + 1]! - origin[1], az = p[a + 2]! - origin[2];
-  const bx = p[b]! - origin[0], by = p[b + 1]! - origin[1], bz = p[b + 2]! - origin[2];
-  const cx = p[c]! - origin[0], cy = p[c + 1]! - origin[1], cz = p[c + 2]! - origin[2];
+  const a = 3 * triangles[3 * t]!,
+    b = 3 * triangles[3 * t + 1]!,
+    c = 3 * triangles[3 * t + 2]!;
+  const ax = p[a]! - origin[0],
+    ay = p[a + 1]! - origin[1],
+    az = p[a + 2]! - origin[2];
+  const bx = p[b]! - origin[0],
+    by = p[b + 1]! - origin[1],
+    bz = p[b + 2]! - origin[2];
+  const cx = p[c]! - origin[0],
+    cy = p[c + 1]! - origin[1],
+    cz = p[c + 2]! - origin[2];
   return ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
 }
 

@@ -1,60 +1,18 @@
 import { bad, good, type Outcome } from '../../problem';
 import { measureRim, rimDoubtMm3, type Rim } from '../repair/rims';
-import { boundsOf, diagonalOf, extentsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
-import { localOrigin } from './divergence';
-import { closeSurface, type ClosedSurface, type RepairCounts } from './closedSurface';
+import { boundsOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
+import { closeSurface, type ClosedSurface } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
 import { assignRoles, type Role, type Roles } from './roles';
-import { windingAlongLines, type WindingSums } from './windingLines';
-
-/** Lines across for the overlap watch (cells of 1 % of the size) and, once something is found, for its volume. */
-const WATCH_LINES = 96;
-const FINE_LINES = 640;
+import { watchOverlaps } from './overlaps';
+import { refusal } from './refusal';
+import type { PieceGroup, SolidMeasure } from './solidMeasure';
 
 /** Overlap below this share of the volume is left in the plain sum and only widens the range. */
 const OVERLAP_SHARE = 1e-4;
 
-/** A volume whose caps could change it by more than this share is not one to pour on. Chosen here. */
-const DOUBT_LIMIT = 0.25;
-
 /** A piece smaller than this is not one: a micrometer across. */
 const SMALLEST_MM = 1e-3;
-
-/** The same for what coordinates written too coarsely could change. */
-const PRECISION_LIMIT = 0.02;
-
-/** What the volume could be off by, in mm3, each at about 95 of 100. */
-export interface Doubt {
-  capsMm3: number;
-  islandsMm3: number;
-  overlapMm3: number;
-  coordinatesMm3: number;
-}
-
-export interface PieceGroup {
-  count: number;
-  volumeMm3: number;
-}
-
-/** The measured solid: everything in mm, nothing rounded, nothing done to it that `repairs` and `rims` do not name. */
-export interface SolidMeasure {
-  volumeMm3: number;
-  doubt: Doubt;
-  areaMm2: number;
-  /** Of the pieces that count: islands and sheets do not stretch it. */
-  bounds: Bounds;
-  extentsMm: [number, number, number];
-  pieces: number;
-  byRole: Record<Role, PieceGroup>;
-  turnedPieces: PieceGroup;
-  rims: Rim[];
-  repairs: RepairCounts;
-  closed: boolean;
-  method: 'exact' | 'field';
-  winding: WindingSums;
-  /** Signed sum of the counted pieces before overlaps were taken out. */
-  plainSumMm3: number;
-}
 
 export interface SolidOptions {
   /** Smallest step of the coordinates, mm: what rounding in the file could move the surface by. */
@@ -74,10 +32,12 @@ export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome
   if (mesh.triangles.length === 0) return bad('NO_TRIANGLES');
   const whole = boundsOf(mesh);
   if (diagonalOf(whole) === 0) return bad('DEGENERATE_ONLY', { collapsed: mesh.triangles.length / 3 });
-  if (!(diagonalOf(whole) > SMALLEST_MM)) return bad('TOO_SMALL', { longestMm: Math.max(...extentsOf(whole)) });
+  if (!(diagonalOf(whole) > SMALLEST_MM))
+    return bad('TOO_SMALL', { longestMm: Math.max(...extentsOf(whole)) });
   const surface = closeSurface(mesh);
   progress(0.5);
-  if (surface.capped.surfaceCount === 0) return bad(surface.counts.cancelled > 0 ? 'ZERO_VOLUME' : 'DEGENERATE_ONLY', { ...surface.counts });
+  if (surface.capped.surfaceCount === 0)
+    return bad(surface.counts.cancelled > 0 ? 'ZERO_VOLUME' : 'DEGENERATE_ONLY', { ...surface.counts });
   const table = tabulatePieces(surface.capped, surface.pairs, surface.loops);
   const roles = assignRoles(surface.capped.mesh, table);
   progress(0.7);
@@ -107,7 +67,11 @@ function isFacet(mesh: TriangleMesh, t: number, vertices: readonly number[]): bo
 }
 
 function sumUp(
-  surface: ClosedSurface, table: PieceTable, roles: Roles, rims: Rim[], options: SolidOptions,
+  surface: ClosedSurface,
+  table: PieceTable,
+  roles: Roles,
+  rims: Rim[],
+  options: SolidOptions,
 ): SolidMeasure {
   const byRole = groupByRole(table.pieces, roles);
   const plainSumMm3 = byRole.body.volumeMm3 + byRole.void.volumeMm3;
@@ -115,21 +79,31 @@ function sumUp(
   const bounds = boundsOf(counted);
   const winding = watchOverlaps(counted, bounds, plainSumMm3);
   const excess = winding.doubledMm3 + winding.negativeMm3;
-  const overlaps = Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3) > OVERLAP_SHARE * Math.abs(plainSumMm3);
+  const overlaps =
+    Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3) > OVERLAP_SHARE * Math.abs(plainSumMm3);
   const areaMm2 = table.pieces.reduce((sum, p, i) => sum + (isCounted(roles.role[i]!) ? p.areaMm2 : 0), 0);
   return {
     volumeMm3: overlaps ? plainSumMm3 - excess : plainSumMm3,
     doubt: {
       capsMm3: rims.reduce((sum, rim) => sum + rimDoubtMm3(rim), 0),
       islandsMm3: Math.abs(byRole.island.volumeMm3),
-      overlapMm3: overlaps ? winding.latticeErrorMm3 : Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3),
+      overlapMm3: overlaps
+        ? winding.latticeErrorMm3
+        : Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3),
       coordinatesMm3: (options.coordinateStepMm * areaMm2) / 2,
     },
-    areaMm2, bounds, extentsMm: extentsOf(bounds), pieces: table.pieces.length, byRole,
+    areaMm2,
+    bounds,
+    extentsMm: extentsOf(bounds),
+    pieces: table.pieces.length,
+    byRole,
     turnedPieces: groupOf(table.pieces, (i) => roles.turned[i] === 1),
-    rims, repairs: surface.counts,
+    rims,
+    repairs: surface.counts,
     closed: surface.counts.openEdges + surface.counts.sharedEdges + surface.counts.oneSidedEdges === 0,
-    method: overlaps ? 'field' : 'exact', winding, plainSumMm3,
+    method: overlaps ? 'field' : 'exact',
+    winding,
+    plainSumMm3,
   };
 }
 
@@ -148,40 +122,22 @@ function countedMesh(surface: ClosedSurface, table: PieceTable, roles: Roles): T
   return { positions: mesh.positions, triangles: Int32Array.from(kept) };
 }
 
-/**
- * Looks along all three axes, since a flat overlap can slip between lines that run along it; then measures what was found with
- * many more lines, the mesh turned askew: a face parallel to the lattice would fall in or out of it as a whole.
- */
-function watchOverlaps(mesh: TriangleMesh, bounds: Bounds, plainSumMm3: number): WindingSums {
-  const watch = ([0, 1, 2] as const).map((axis) => windingAlongLines(mesh, bounds, { axis, across: WATCH_LINES }));
-  const found = watch.find((sums) => sums.doubledMm3 - sums.negativeMm3 > 1e-9 * Math.abs(plainSumMm3));
-  if (found === undefined) return watch[0]!;
-  const askew = turnAskew(mesh);
-  return windingAlongLines(askew, boundsOf(askew), { axis: 0, across: FINE_LINES });
-}
-
-/** Two turns by angles that no modeler uses, about the center of the bounds. */
-function turnAskew({ positions: p, triangles }: TriangleMesh): TriangleMesh {
-  const [s1, c1, s2, c2] = [Math.sin(0.37), Math.cos(0.37), Math.sin(0.59), Math.cos(0.59)];
-  const origin = localOrigin({ positions: p, triangles });
-  const turned = new Float64Array(p.length);
-  for (let i = 0; i < p.length; i += 3) {
-    const x = p[i]! - origin[0], y = p[i + 1]! - origin[1], z = p[i + 2]! - origin[2];
-    const x1 = c1 * x - s1 * y, y1 = s1 * x + c1 * y;
-    turned[i] = c2 * x1 + s2 * z;
-    turned[i + 1] = y1;
-    turned[i + 2] = c2 * z - s2 * x1;
-  }
-  return { positions: turned, triangles };
-}
-
 function groupByRole(pieces: readonly Piece[], roles: Roles): Record<Role, PieceGroup> {
   const group = (role: Role): PieceGroup => {
     const members = groupOf(pieces, (i) => roles.role[i] === role);
-    const signed = pieces.reduce((s, p, i) => s + (roles.role[i] !== role ? 0 : roles.turned[i] === 1 ? -p.volumeMm3 : p.volumeMm3), 0);
+    const signed = pieces.reduce(
+      (s, p, i) => s + (roles.role[i] !== role ? 0 : roles.turned[i] === 1 ? -p.volumeMm3 : p.volumeMm3),
+      0,
+    );
     return { count: members.count, volumeMm3: signed };
   };
-  return { body: group('body'), void: group('void'), 'inner solid': group('inner solid'), island: group('island'), sheet: group('sheet') };
+  return {
+    body: group('body'),
+    void: group('void'),
+    'inner solid': group('inner solid'),
+    island: group('island'),
+    sheet: group('sheet'),
+  };
 }
 
 function groupOf(pieces: readonly Piece[], belongs: (i: number) => boolean): PieceGroup {
@@ -193,23 +149,4 @@ function groupOf(pieces: readonly Piece[], belongs: (i: number) => boolean): Pie
     volumeMm3 += piece.volumeMm3;
   });
   return { count, volumeMm3 };
-}
-
-/** Why there is no trustworthy volume, if there is none. */
-function refusal(solid: SolidMeasure, surface: ClosedSurface, table: PieceTable): Outcome<never> | undefined {
-  const totalArea = table.pieces.reduce((s, p) => s + p.areaMm2, 0);
-  const open = surface.counts.openEdges > 0;
-  const values = { openEdges: surface.counts.openEdges, pieces: solid.pieces, sheets: solid.byRole.sheet.count };
-  if (open && surface.oneSidedArea > totalArea / 2) return bad('NOT_ORIENTED', { ...values, oneSidedEdges: surface.counts.oneSidedEdges });
-  if (solid.byRole.body.count === 0 || !(solid.volumeMm3 > 0)) return bad(open ? 'NOT_CLOSED' : 'ZERO_VOLUME', values);
-  const capShare = solid.doubt.capsMm3 / solid.volumeMm3;
-  if (capShare > DOUBT_LIMIT) {
-    return bad('NOT_CLOSED', {
-      ...values, doubtCm3: solid.doubt.capsMm3 / 1000, volumeCm3: solid.volumeMm3 / 1000, doubtShare: capShare,
-      largestRimMm: solid.rims[0]?.lengthMm ?? 0,
-    });
-  }
-  const stepShare = solid.doubt.coordinatesMm3 / solid.volumeMm3;
-  if (stepShare > PRECISION_LIMIT) return bad('PRECISION', { doubtShare: stepShare });
-  return undefined;
 }

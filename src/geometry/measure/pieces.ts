@@ -50,7 +50,11 @@ export function tabulatePieces(capped: Capped, pairs: EdgePairs, loops: readonly
 }
 
 const emptyPiece = (seed: number): Piece => ({
-  areaMm2: 0, volumeMm3: 0, triangles: 0, loops: [], seed,
+  areaMm2: 0,
+  volumeMm3: 0,
+  triangles: 0,
+  loops: [],
+  seed,
   bounds: { min: [Infinity, Infinity, Infinity], max: [-Infinity, -Infinity, -Infinity] },
 });
 

@@ -31,10 +31,14 @@ export interface Roles {
 export function assignRoles(mesh: TriangleMesh, table: PieceTable): Roles {
   const { pieces } = table;
   const main = pieces[0]!;
-  const role = pieces.map((piece): Role => (isIsland(piece, main) ? 'island' : isSheet(piece) ? 'sheet' : 'body'));
+  const role = pieces.map((piece): Role =>
+    isIsland(piece, main) ? 'island' : isSheet(piece) ? 'sheet' : 'body',
+  );
   const turned = new Uint8Array(pieces.length);
   const bodies = pieces.map((_, i) => i).filter((i) => role[i] === 'body');
-  const byVolume = [...bodies].sort((a, b) => Math.abs(pieces[b]!.volumeMm3) - Math.abs(pieces[a]!.volumeMm3) || a - b);
+  const byVolume = [...bodies].sort(
+    (a, b) => Math.abs(pieces[b]!.volumeMm3) - Math.abs(pieces[a]!.volumeMm3) || a - b,
+  );
   byVolume.forEach((i, rank) => {
     const around = rank < NESTING_LIMIT ? container(mesh, table, i, byVolume.slice(0, rank)) : undefined;
     const facesIn = pieces[i]!.volumeMm3 < 0;
@@ -50,21 +54,30 @@ export function assignRoles(mesh: TriangleMesh, table: PieceTable): Roles {
   return { role, turned };
 }
 
-const isSheet = (piece: Piece): boolean => Math.abs(piece.volumeMm3) <= SHEET_SHARE * piece.areaMm2 * diagonalOf(piece.bounds);
+const isSheet = (piece: Piece): boolean =>
+  Math.abs(piece.volumeMm3) <= SHEET_SHARE * piece.areaMm2 * diagonalOf(piece.bounds);
 
 function isIsland(piece: Piece, main: Piece): boolean {
-  return diagonalOf(piece.bounds) < ISLAND_DIAGONAL_SHARE * diagonalOf(main.bounds)
-    && piece.areaMm2 < ISLAND_AREA_SHARE * main.areaMm2;
+  return (
+    diagonalOf(piece.bounds) < ISLAND_DIAGONAL_SHARE * diagonalOf(main.bounds) &&
+    piece.areaMm2 < ISLAND_AREA_SHARE * main.areaMm2
+  );
 }
 
 /** The smallest of the larger bodies that holds every probed vertex of this one. */
-function container(mesh: TriangleMesh, table: PieceTable, inner: number, larger: number[]): number | undefined {
+function container(
+  mesh: TriangleMesh,
+  table: PieceTable,
+  inner: number,
+  larger: number[],
+): number | undefined {
   const { pieces, pieceOf } = table;
   const probes = probePoints(mesh, table, inner);
   for (let k = larger.length - 1; k >= 0; k--) {
     const outer = larger[k]!;
     if (!holds(pieces[outer]!.bounds, pieces[inner]!.bounds)) continue;
-    if (probes.every((q) => Math.abs(windingNumber(mesh, q, (t) => pieceOf[t] === outer)) > 0.5)) return outer;
+    if (probes.every((q) => Math.abs(windingNumber(mesh, q, (t) => pieceOf[t] === outer)) > 0.5))
+      return outer;
   }
   return undefined;
 }

@@ -31,7 +31,11 @@ const OFFSET = 0.3819660113;
  * @param lines `axis` they run along (0 x, 1 y, 2 z); `across` how many over the longer of the two other sides: 64 means
  * cells of about 1.6 % of the size
  */
-export function windingAlongLines(mesh: TriangleMesh, bounds: Bounds, lines: { axis: 0 | 1 | 2; across: number }): WindingSums {
+export function windingAlongLines(
+  mesh: TriangleMesh,
+  bounds: Bounds,
+  lines: { axis: 0 | 1 | 2; across: number },
+): WindingSums {
   const lattice = makeLattice(bounds, lines);
   const crossings = collectCrossings(mesh, lattice);
   const order = sortByLine(crossings, lattice.columns * lattice.rows);
@@ -62,8 +66,11 @@ function summed(spacing: number, signed: number, doubled: number[], negative: nu
   const excess = total(doubled) + total(negative);
   const spread = doubled.map((d, i) => Math.abs(4 * (d + negative[i]!) * cell - excess));
   return {
-    signedMm3: signed * cell, doubledMm3: total(doubled), negativeMm3: total(negative),
-    latticeErrorMm3: Math.max(...spread), spacingMm: spacing,
+    signedMm3: signed * cell,
+    doubledMm3: total(doubled),
+    negativeMm3: total(negative),
+    latticeErrorMm3: Math.max(...spread),
+    spacingMm: spacing,
   };
 }
 
@@ -84,8 +91,14 @@ function makeLattice({ min, max }: Bounds, lines: { axis: 0 | 1 | 2; across: num
   const [sizeY, sizeZ] = [max[ky]! - min[ky]!, max[kz]! - min[kz]!];
   const spacing = Math.max(sizeY, sizeZ) / lines.across || 1;
   return {
-    kx, ky, kz, spacing, y0: min[ky]! + OFFSET * spacing, z0: min[kz]! + OFFSET * spacing,
-    columns: Math.floor(sizeY / spacing - OFFSET) + 2, rows: Math.floor(sizeZ / spacing - OFFSET) + 2,
+    kx,
+    ky,
+    kz,
+    spacing,
+    y0: min[ky]! + OFFSET * spacing,
+    z0: min[kz]! + OFFSET * spacing,
+    columns: Math.floor(sizeY / spacing - OFFSET) + 2,
+    rows: Math.floor(sizeZ / spacing - OFFSET) + 2,
   };
 }
 
@@ -98,22 +111,40 @@ interface Crossings {
 
 function collectCrossings(mesh: TriangleMesh, lattice: Lattice): Crossings {
   const { positions: p, triangles } = mesh;
-  const found: Crossings = { line: new Int32Array(1 << 16), x: new Float64Array(1 << 16), sign: new Int8Array(1 << 16), count: 0 };
+  const found: Crossings = {
+    line: new Int32Array(1 << 16),
+    x: new Float64Array(1 << 16),
+    sign: new Int8Array(1 << 16),
+    count: 0,
+  };
   const { z0, spacing, kz } = lattice;
   for (let t = 0; t < triangles.length; t += 3) {
-    const za = p[3 * triangles[t]! + kz]!, zb = p[3 * triangles[t + 1]! + kz]!, zc = p[3 * triangles[t + 2]! + kz]!;
+    const za = p[3 * triangles[t]! + kz]!,
+      zb = p[3 * triangles[t + 1]! + kz]!,
+      zc = p[3 * triangles[t + 2]! + kz]!;
     const firstRow = Math.floor((Math.min(za, zb, zc) - z0) / spacing) + 1;
     const lastRow = Math.floor((Math.max(za, zb, zc) - z0) / spacing);
-    for (let row = Math.max(firstRow, 0); row <= lastRow; row++) crossRow(p, triangles, t, row, lattice, found);
+    for (let row = Math.max(firstRow, 0); row <= lastRow; row++)
+      crossRow(p, triangles, t, row, lattice, found);
   }
   return found;
 }
 
 /** Where a triangle meets one lattice row: a stretch in y between its rising and its falling edge. */
-function crossRow(p: Float64Array, triangles: Int32Array, t: number, row: number, lattice: Lattice, found: Crossings): void {
+function crossRow(
+  p: Float64Array,
+  triangles: Int32Array,
+  t: number,
+  row: number,
+  lattice: Lattice,
+  found: Crossings,
+): void {
   const { kx, ky, kz } = lattice;
   const z = lattice.z0 + row * lattice.spacing;
-  let upY = 0, upX = 0, downY = 0, downX = 0;
+  let upY = 0,
+    upX = 0,
+    downY = 0,
+    downX = 0;
   for (let e = 0; e < 3; e++) {
     const a = triangles[t + e]!;
     const b = triangles[t + (e === 2 ? 0 : e + 1)]!;
@@ -142,7 +173,9 @@ function crossRow(p: Float64Array, triangles: Int32Array, t: number, row: number
 
 function record(found: Crossings, line: number, x: number, sign: number): void {
   if (found.count === found.line.length) {
-    const line2 = new Int32Array(2 * found.count), x2 = new Float64Array(2 * found.count), sign2 = new Int8Array(2 * found.count);
+    const line2 = new Int32Array(2 * found.count),
+      x2 = new Float64Array(2 * found.count),
+      sign2 = new Int8Array(2 * found.count);
     line2.set(found.line);
     x2.set(found.x);
     sign2.set(found.sign);
@@ -163,7 +196,8 @@ function sortByLine(found: Crossings, lines: number): { start: Int32Array; cross
   for (let i = 0; i < found.count; i++) crossing[fill[found.line[i]!]!++] = i;
   const { x } = found;
   for (let l = 0; l < lines; l++) {
-    if (start[l + 1]! - start[l]! > 1) crossing.subarray(start[l], start[l + 1]).sort((a, b) => x[a]! - x[b]!);
+    if (start[l + 1]! - start[l]! > 1)
+      crossing.subarray(start[l], start[l + 1]).sort((a, b) => x[a]! - x[b]!);
   }
   return { start, crossing };
 }

@@ -42,7 +42,8 @@ interface DirectedEdges {
 function uncancelledEdges(mesh: TriangleMesh, pairs: EdgePairs, flip: Uint8Array): DirectedEdges {
   const { triangles } = mesh;
   const edges: DirectedEdges = { from: [], to: [], triangle: [] };
-  const startOf = (h: number): number => (flip[(h / 3) | 0] === 1 ? triangles[nextCorner(h)]! : triangles[h]!);
+  const startOf = (h: number): number =>
+    flip[(h / 3) | 0] === 1 ? triangles[nextCorner(h)]! : triangles[h]!;
   const endOf = (h: number): number => (flip[(h / 3) | 0] === 1 ? triangles[h]! : triangles[nextCorner(h)]!);
   const addReverse = (h: number): void => {
     edges.from.push(endOf(h));
@@ -67,7 +68,12 @@ function uncancelledEdges(mesh: TriangleMesh, pairs: EdgePairs, flip: Uint8Array
 }
 
 /** Walks from a vertex until the walk has nowhere to go; whenever it meets itself, the loop is cut off and kept. */
-function peel(edges: DirectedEdges, outgoing: Map<number, number[]>, startVertex: number, loops: Loop[]): void {
+function peel(
+  edges: DirectedEdges,
+  outgoing: Map<number, number[]>,
+  startVertex: number,
+  loops: Loop[],
+): void {
   const path = [startVertex];
   const pathTriangles: number[] = [];
   const position = new Map<number, number>([[startVertex, 0]]);
@@ -131,9 +137,13 @@ export function coneLoops(mesh: TriangleMesh, loops: readonly Loop[]): Capped {
 
 /** Centroid of the outline as a wire: each edge counts by its length, so uneven spacing does not pull it. */
 export function loopCentroid(p: Float64Array, vertices: readonly number[]): [number, number, number] {
-  let x = 0, y = 0, z = 0, total = 0;
+  let x = 0,
+    y = 0,
+    z = 0,
+    total = 0;
   for (let i = 0; i < vertices.length; i++) {
-    const a = 3 * vertices[i]!, b = 3 * vertices[(i + 1) % vertices.length]!;
+    const a = 3 * vertices[i]!,
+      b = 3 * vertices[(i + 1) % vertices.length]!;
     const length = Math.hypot(p[a]! - p[b]!, p[a + 1]! - p[b + 1]!, p[a + 2]! - p[b + 2]!);
     x += (length * (p[a]! + p[b]!)) / 2;
     y += (length * (p[a + 1]! + p[b + 1]!)) / 2;

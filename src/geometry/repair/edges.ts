@@ -26,7 +26,10 @@ export function pairEdges(mesh: TriangleMesh): EdgePairs {
   const { triangles } = mesh;
   const { start, slots } = listByLowVertex(mesh);
   const pairs: EdgePairs = {
-    mate: new Int32Array(triangles.length).fill(OPEN), shared: [], openCount: 0, conflictCount: 0,
+    mate: new Int32Array(triangles.length).fill(OPEN),
+    shared: [],
+    openCount: 0,
+    conflictCount: 0,
     pieceRoot: Int32Array.from({ length: triangles.length / 3 }, (_, t) => t),
   };
   for (let v = 0; v + 1 < start.length; v++) pairList(pairs, triangles, slots, start[v]!, start[v + 1]!);
@@ -53,10 +56,17 @@ function highVertex(triangles: Int32Array, h: number): number {
 }
 
 /** Half-edges slots[from..to) share their lower vertex; equal high vertices make an edge. */
-function pairList(pairs: EdgePairs, triangles: Int32Array, slots: Int32Array, from: number, to: number): void {
-  if (to - from > 24) slots.subarray(from, to).sort((a, b) => highVertex(triangles, a) - highVertex(triangles, b) || a - b);
+function pairList(
+  pairs: EdgePairs,
+  triangles: Int32Array,
+  slots: Int32Array,
+  from: number,
+  to: number,
+): void {
+  if (to - from > 24)
+    slots.subarray(from, to).sort((a, b) => highVertex(triangles, a) - highVertex(triangles, b) || a - b);
   else insertionSort(triangles, slots, from, to);
-  for (let i = from; i < to; ) {
+  for (let i = from; i < to;) {
     const high = highVertex(triangles, slots[i]!);
     let end = i + 1;
     while (end < to && highVertex(triangles, slots[end]!) === high) end++;
@@ -78,7 +88,13 @@ function insertionSort(triangles: Int32Array, slots: Int32Array, from: number, t
   }
 }
 
-function noteEdge(pairs: EdgePairs, triangles: Int32Array, slots: Int32Array, from: number, to: number): void {
+function noteEdge(
+  pairs: EdgePairs,
+  triangles: Int32Array,
+  slots: Int32Array,
+  from: number,
+  to: number,
+): void {
   const first = slots[from]!;
   if (to - from === 1) {
     pairs.openCount++;

@@ -4,7 +4,9 @@ import type { TriangleMesh } from '../triangleMesh';
 export function dropCollapsed(mesh: TriangleMesh): { mesh: TriangleMesh; dropped: number } {
   const { triangles } = mesh;
   const isCollapsed = (t: number): boolean =>
-    triangles[t] === triangles[t + 1] || triangles[t + 1] === triangles[t + 2] || triangles[t] === triangles[t + 2];
+    triangles[t] === triangles[t + 1] ||
+    triangles[t + 1] === triangles[t + 2] ||
+    triangles[t] === triangles[t + 2];
   let dropped = 0;
   for (let t = 0; t < triangles.length; t += 3) if (isCollapsed(t)) dropped++;
   if (dropped === 0) return { mesh, dropped };
@@ -21,18 +23,25 @@ export function dropCollapsed(mesh: TriangleMesh): { mesh: TriangleMesh; dropped
  * Makes one facet of several on the same three vertices. Copies of one turning sense become one; a facet and its
  * reverse cancel, since together they bound nothing. A net of two reversed against one leaves one reversed.
  */
-export function mergeDuplicates(mesh: TriangleMesh): { mesh: TriangleMesh; merged: number; cancelled: number } {
+export function mergeDuplicates(mesh: TriangleMesh): {
+  mesh: TriangleMesh;
+  merged: number;
+  cancelled: number;
+} {
   const { triangles } = mesh;
   const count = triangles.length / 3;
   const order = Int32Array.from({ length: count }, (_, t) => t);
   const keys = sortedKeys(triangles);
   const compare = (a: number, b: number): number =>
-    keys[3 * a]! - keys[3 * b]! || keys[3 * a + 1]! - keys[3 * b + 1]! || keys[3 * a + 2]! - keys[3 * b + 2]! || a - b;
+    keys[3 * a]! - keys[3 * b]! ||
+    keys[3 * a + 1]! - keys[3 * b + 1]! ||
+    keys[3 * a + 2]! - keys[3 * b + 2]! ||
+    a - b;
   order.sort(compare);
   const keep = new Uint8Array(count).fill(1);
   let merged = 0;
   let cancelled = 0;
-  for (let i = 0; i < count; ) {
+  for (let i = 0; i < count;) {
     let end = i + 1;
     while (end < count && sameKey(keys, order[i]!, order[end]!)) end++;
     if (end - i > 1) {
@@ -45,7 +54,11 @@ export function mergeDuplicates(mesh: TriangleMesh): { mesh: TriangleMesh; merge
     i = end;
   }
   if (merged + cancelled === 0) return { mesh, merged, cancelled };
-  return { mesh: { positions: mesh.positions, triangles: triangles.filter((_, c) => keep[(c / 3) | 0] === 1) }, merged, cancelled };
+  return {
+    mesh: { positions: mesh.positions, triangles: triangles.filter((_, c) => keep[(c / 3) | 0] === 1) },
+    merged,
+    cancelled,
+  };
 }
 
 function survivor(triangles: Int32Array, group: number[]): number | undefined {

@@ -17,7 +17,12 @@ export interface Orientation {
  */
 export function orientPatches(mesh: TriangleMesh, pairs: EdgePairs): Orientation {
   const count = mesh.triangles.length / 3;
-  const result: Orientation = { flip: new Uint8Array(count), flippedCount: 0, oneSidedEdges: 0, oneSidedArea: 0 };
+  const result: Orientation = {
+    flip: new Uint8Array(count),
+    flippedCount: 0,
+    oneSidedEdges: 0,
+    oneSidedArea: 0,
+  };
   if (pairs.conflictCount === 0) return result;
   const seen = new Uint8Array(count);
   const queue = new Int32Array(count);
@@ -27,7 +32,10 @@ export function orientPatches(mesh: TriangleMesh, pairs: EdgePairs): Orientation
 }
 
 function growPatch(
-  mesh: TriangleMesh, pairs: EdgePairs, walk: { seen: Uint8Array; queue: Int32Array; seed: number }, result: Orientation,
+  mesh: TriangleMesh,
+  pairs: EdgePairs,
+  walk: { seen: Uint8Array; queue: Int32Array; seed: number },
+  result: Orientation,
 ): void {
   const { flip } = result;
   const { seen, queue } = walk;
@@ -59,14 +67,23 @@ function growPatch(
 }
 
 /** Do two half-edges on one edge run in opposite directions, as they must on a surface with one outside? */
-const agree = (triangles: Int32Array, h: number, g: number): boolean => triangles[h] === triangles[nextCorner(g)];
+const agree = (triangles: Int32Array, h: number, g: number): boolean =>
+  triangles[h] === triangles[nextCorner(g)];
 
 export function triangleArea(mesh: TriangleMesh, t: number): number {
   const { positions: p, triangles } = mesh;
-  const a = 3 * triangles[3 * t]!, b = 3 * triangles[3 * t + 1]!, c = 3 * triangles[3 * t + 2]!;
-  const ux = p[b]! - p[a]!, uy = p[b + 1]! - p[a + 1]!, uz = p[b + 2]! - p[a + 2]!;
-  const vx = p[c]! - p[a]!, vy = p[c + 1]! - p[a + 1]!, vz = p[c + 2]! - p[a + 2]!;
-  const nx = uy * vz - uz * vy, ny = uz * vx - ux * vz, nz = ux * vy - uy * vx;
+  const a = 3 * triangles[3 * t]!,
+    b = 3 * triangles[3 * t + 1]!,
+    c = 3 * triangles[3 * t + 2]!;
+  const ux = p[b]! - p[a]!,
+    uy = p[b + 1]! - p[a + 1]!,
+    uz = p[b + 2]! - p[a + 2]!;
+  const vx = p[c]! - p[a]!,
+    vy = p[c + 1]! - p[a + 1]!,
+    vz = p[c + 2]! - p[a + 2]!;
+  const nx = uy * vz - uz * vy,
+    ny = uz * vx - ux * vz,
+    nz = ux * vy - uy * vx;
   return 0.5 * Math.sqrt(nx * nx + ny * ny + nz * nz);
 }
 

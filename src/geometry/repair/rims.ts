@@ -39,8 +39,12 @@ export const rimDoubtMm3 = (rim: Rim): number =>
 export function measureRim(p: Float64Array, loop: Loop, kind?: 'cut' | 'loose facet'): Rim {
   const c = loopCentroid(p, loop.vertices);
   const { normal, areaMm2, coneAreaMm2, lengthMm } = vectorArea(p, loop.vertices, c);
-  const heights = loop.vertices.map((v) =>
-    (p[3 * v]! - c[0]) * normal[0] + (p[3 * v + 1]! - c[1]) * normal[1] + (p[3 * v + 2]! - c[2]) * normal[2]);
+  const heights = loop.vertices.map(
+    (v) =>
+      (p[3 * v]! - c[0]) * normal[0] +
+      (p[3 * v + 1]! - c[1]) * normal[1] +
+      (p[3 * v + 2]! - c[2]) * normal[2],
+  );
   const underCone = volumeUnderCone(p, loop.vertices, { c, normal, heights });
   let outermost = -Infinity;
   let flatnessMm = 0;
@@ -48,9 +52,14 @@ export function measureRim(p: Float64Array, loop: Loop, kind?: 'cut' | 'loose fa
     outermost = Math.max(outermost, h);
     flatnessMm = Math.max(flatnessMm, Math.abs(h));
   }
-  const isSeam = 4 * Math.PI * areaMm2 < SEAM_SHARE * lengthMm ** 2 && 4 * Math.PI * coneAreaMm2 < SEAM_SHARE * lengthMm ** 2;
+  const isSeam =
+    4 * Math.PI * areaMm2 < SEAM_SHARE * lengthMm ** 2 &&
+    4 * Math.PI * coneAreaMm2 < SEAM_SHARE * lengthMm ** 2;
   return {
-    lengthMm, areaMm2, flatnessMm, centreMm: c,
+    lengthMm,
+    areaMm2,
+    flatnessMm,
+    centreMm: c,
     flatPlaneMm3: -underCone,
     dropToBaseMm3: outermost * areaMm2 - underCone,
     domeMm3: DOME_SHARE * coneAreaMm2 * Math.sqrt(coneAreaMm2 / Math.PI),
@@ -60,11 +69,20 @@ export function measureRim(p: Float64Array, loop: Loop, kind?: 'cut' | 'loose fa
 
 type Vector = [number, number, number];
 
-function vectorArea(p: Float64Array, vertices: readonly number[], c: Vector):
-{ normal: Vector; areaMm2: number; coneAreaMm2: number; lengthMm: number } {
-  let x = 0, y = 0, z = 0, coneAreaMm2 = 0, lengthMm = 0;
+function vectorArea(
+  p: Float64Array,
+  vertices: readonly number[],
+  c: Vector,
+): { normal: Vector; areaMm2: number; coneAreaMm2: number; lengthMm: number } {
+  let x = 0,
+    y = 0,
+    z = 0,
+    coneAreaMm2 = 0,
+    lengthMm = 0;
   forEachFan(p, vertices, c, (ux, uy, uz, vx, vy, vz) => {
-    const nx = uy * vz - uz * vy, ny = uz * vx - ux * vz, nz = ux * vy - uy * vx;
+    const nx = uy * vz - uz * vy,
+      ny = uz * vx - ux * vz,
+      nz = ux * vy - uy * vx;
     x += nx / 2;
     y += ny / 2;
     z += nz / 2;
@@ -76,11 +94,17 @@ function vectorArea(p: Float64Array, vertices: readonly number[], c: Vector):
   return { normal, areaMm2, coneAreaMm2, lengthMm };
 }
 
-function volumeUnderCone(p: Float64Array, vertices: readonly number[], view: { c: Vector; normal: Vector; heights: number[] }): number {
+function volumeUnderCone(
+  p: Float64Array,
+  vertices: readonly number[],
+  view: { c: Vector; normal: Vector; heights: number[] },
+): number {
   const { c, normal, heights } = view;
   let sum = 0;
   forEachFan(p, vertices, c, (ux, uy, uz, vx, vy, vz, i) => {
-    const planArea = 0.5 * (normal[0] * (uy * vz - uz * vy) + normal[1] * (uz * vx - ux * vz) + normal[2] * (ux * vy - uy * vx));
+    const planArea =
+      0.5 *
+      (normal[0] * (uy * vz - uz * vy) + normal[1] * (uz * vx - ux * vz) + normal[2] * (ux * vy - uy * vx));
     sum += (planArea * (heights[i]! + heights[(i + 1) % heights.length]!)) / 3;
   });
   return sum;
@@ -88,11 +112,22 @@ function volumeUnderCone(p: Float64Array, vertices: readonly number[], view: { c
 
 /** Calls back with the two spokes from the centre to each edge's ends. */
 function forEachFan(
-  p: Float64Array, vertices: readonly number[], c: Vector,
+  p: Float64Array,
+  vertices: readonly number[],
+  c: Vector,
   each: (ux: number, uy: number, uz: number, vx: number, vy: number, vz: number, i: number) => void,
 ): void {
   for (let i = 0; i < vertices.length; i++) {
-    const a = 3 * vertices[i]!, b = 3 * vertices[(i + 1) % vertices.length]!;
-    each(p[a]! - c[0], p[a + 1]! - c[1], p[a + 2]! - c[2], p[b]! - c[0], p[b + 1]! - c[1], p[b + 2]! - c[2], i);
+    const a = 3 * vertices[i]!,
+      b = 3 * vertices[(i + 1) % vertices.length]!;
+    each(
+      p[a]! - c[0],
+      p[a + 1]! - c[1],
+      p[a + 2]! - c[2],
+      p[b]! - c[0],
+      p[b + 1]! - c[1],
+      p[b + 2]! - c[2],
+      i,
+    );
   }
 }

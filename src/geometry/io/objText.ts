@@ -1,0 +1,55 @@
+import { isBlank, isLineEnd } from './text';
+
+/** Puts the [from, to) byte pairs of one logical line into `fields` (comments off, continuations joined). Next byte. */
+export function splitLine(bytes: Uint8Array, start: number, fields: number[]): number {
+  fields.length = 0;
+  let i = start;
+  for (;;) {
+    while (i < bytes.length && isBlank(bytes[i]!) && !isLineEnd(bytes[i]!)) i++;
+    if (i >= bytes.length) return i;
+    const b = bytes[i]!;
+    if (isLineEnd(b)) return i + 1;
+    if (b === 35) {
+      while (i < bytes.length && !isLineEnd(bytes[i]!)) i++;
+      return i + 1;
+    }
+    if (b === 92 && isLineEnd(bytes[i + 1] ?? 10)) {
+      i += bytes[i + 1] === 13 && bytes[i + 2] === 10 ? 3 : 2;
+      continue;
+    }
+    const from = i;
+    while (i < bytes.length && !isBlank(bytes[i]!) && !(bytes[i] === 92 && isLineEnd(bytes[i + 1] ?? 10)))
+      i++;
+    fields.push(from, i);
+  }
+}
+
+/** Vertex number from 0 of `7`, `7/1`, `7//2`, `7/1/2` or `-3`; NaN when it is none of these, negative when below 1. */
+export function vertexNumber(bytes: Uint8Array, from: number, to: number, verticesSoFar: number): number {
+  let slots = 0;
+  let vertex = NaN;
+  for (let at = from; at <= to; slots++) {
+    let end = at;
+    while (end < to && bytes[end] !== 47) end++;
+    if (slots > 2 || (at === end && (slots === 0 || end === to))) return NaN;
+    if (at < end) {
+      const value = integerIn(bytes, at, end);
+      if (Number.isNaN(value)) return NaN;
+      if (slots === 0) vertex = value;
+    }
+    at = end + 1;
+  }
+  return vertex < 0 ? verticesSoFar + vertex : vertex - 1;
+}
+
+function integerIn(bytes: Uint8Array, from: number, to: number): number {
+  const negative = bytes[from] === 45;
+  let value = 0;
+  for (let i = from + (negative ? 1 : 0); i < to; i++) {
+    const d = bytes[i]! - 48;
+    if (d < 0 || d > 9) return NaN;
+    value = Math.min(value * 10 + d, 2 ** 53);
+  }
+  if (to - from === (negative ? 1 : 0)) return NaN;
+  return negative ? -value : value;
+}

@@ -1,0 +1,9 @@
+/** The library: one engine for the app, the command line and your own program. A table of contents. */
+export * from './units';
+export * from './problem';
+export * from './estimate';
+export * from './yield';
+export * from './geometry';
+export * from './plan';
+export { readShop, foamNamed, type Shop } from './job/shop';
+export { say } from './words/say';
