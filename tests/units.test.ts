@@ -225,12 +225,12 @@ describe('ratio, always A:B', () => {
 describe('readback in both systems', () => {
   it.each([
     [formatLength(264), '264 mm (10.39 in)'],
-    [formatVolume(300), '300 cm3 (10.1 fl oz)'],
-    [formatDensity(6 * KG_M3_PER_LB_FT3), '96.1 kg/m3 (6.00 lb/ft3)'],
+    [formatVolume(300), '300 cm³ (10.1 fl oz)'],
+    [formatDensity(6 * KG_M3_PER_LB_FT3), '96.1 kg/m³ (6.00 lb/ft³)'],
     [formatMass(500), '500 g (1 lb 1.6 oz)'],
     [formatMass(453.59), '453.6 g (1 lb)'],
     // By hand: 27217 lb are 12 345 423.5 g, and the 254.5 g left are 8.98 oz.
-    [formatMass(12345678), '12345678 g (27217 lb 9 oz)'],
+    [formatMass(12345678), '12\u2009345\u2009678 g (27\u2009217 lb 9 oz)'],
     [formatMass(30, 'us'), '1.1 oz'],
     [formatLength(264, 'metric'), '264 mm'],
     [formatQuantity('temperature', 22.2222), '22.2 C (72 F)'],

@@ -26,7 +26,7 @@ export function batchText(
     ...batchBecause(pour).map((line) => `  Because     ${line}`),
     ...POUR_CAUTIONS.map(({ when, what }) => `  ${when.padEnd(11)} ${what}`),
     `  Cavity      ${formatVolume(cavityCm3.value, show)}, ${amount(cavityCm3.low, 5)} to ${amount(cavityCm3.high, 5)} cm³ (${cavityCm3.from})`,
-    `  Short fill  ${chanceWords(batch.shortFillChance)}, packed ${amount(batch.packFactor)} times to ${amount(batch.moldedDensityKgM3)} kg/m3`,
+    `  Short fill  ${chanceWords(batch.shortFillChance)}, packed ${amount(batch.packFactor)} times to ${amount(batch.moldedDensityKgM3)} kg/m³`,
     `  Range       ${amount(batch.mixedRangeG[0], 3)} to ${amount(batch.mixedRangeG[1], 3)} g is what this pack could ask for, 9 times in 10`,
     `  Weigh       ${gramsLine(pour)}`,
   ].join('\n');

@@ -13,7 +13,7 @@ export type Show = 'metric' | 'us' | 'both';
 
 /**
  * A quantity in words and both systems: `264 mm (10.39 in)`, `500 g (1 lb 1.6 oz)`. The value is in the inside unit of
- * its kind. Thousands are never separated by a comma: they are not separated at all.
+ * its kind. Thousands stand apart by a thin space, never by a comma.
  */
 export function formatQuantity(kind: ScalarKind, value: number, show: Show = 'both'): string {
   const [metric, us] = FORMATS[kind](value);
@@ -62,8 +62,8 @@ type Formatter = (value: number) => [metric: string, us?: string];
 const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
   length: (mm) => [`${upTo(mm, Math.abs(mm) < 10 ? 2 : 1)} mm`, `${(mm / MM_PER_IN).toFixed(2)} in`],
   mass: (g) => [`${upTo(g, Math.abs(g) < 10 ? 2 : 1)} g`, poundsAndOunces(g)],
-  volume: (cm3) => [`${upTo(cm3, Math.abs(cm3) < 100 ? 1 : 0)} cm3`, usVolume(cm3)],
-  density: (kgM3) => [`${kgM3.toFixed(1)} kg/m3`, `${(kgM3 / KG_M3_PER_LB_FT3).toFixed(2)} lb/ft3`],
+  volume: (cm3) => [`${upTo(cm3, Math.abs(cm3) < 100 ? 1 : 0)} cm³`, usVolume(cm3)],
+  density: (kgM3) => [`${kgM3.toFixed(1)} kg/m³`, `${(kgM3 / KG_M3_PER_LB_FT3).toFixed(2)} lb/ft³`],
   temperature: (c) => [`${upTo(c, 1)} C`, `${upTo(1.8 * c + 32, 1)} F`],
   temperatureDifference: (k) => [`${upTo(k, 1)} K`, `${upTo(1.8 * k, 1)} F of difference`],
   pressure: (kpa) => [`${upTo(kpa, 2)} kPa`, `${(kpa / KPA_PER_PSI).toFixed(2)} psi`],
@@ -73,8 +73,12 @@ const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
   plain: (value) => [numberText(value)],
 };
 
-/** At most so many decimals, no trailing zeros, never "-0". */
-const upTo = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)) + 0);
+/** At most so many decimals, no trailing zeros, never "-0"; thousands apart by a thin space. */
+function upTo(value: number, decimals: number): string {
+  const [whole = '', fraction] = String(Number(value.toFixed(decimals)) + 0).split('.');
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, '\u2009');
+  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+}
 
 function poundsAndOunces(massG: number): string {
   const tenths = Math.round((10 * Math.abs(massG)) / G_PER_OZ);
@@ -82,7 +86,7 @@ function poundsAndOunces(massG: number): string {
   const ounces = (tenths % 160) / 10;
   if (Math.abs(massG) < G_PER_LB && tenths < 160) return `${sign}${upTo(ounces, 1)} oz`;
   const pounds = Math.floor(tenths / 160);
-  return ounces === 0 ? `${sign}${pounds} lb` : `${sign}${pounds} lb ${upTo(ounces, 1)} oz`;
+  return ounces === 0 ? `${sign}${upTo(pounds, 0)} lb` : `${sign}${upTo(pounds, 0)} lb ${upTo(ounces, 1)} oz`;
 }
 
 const usVolume = (cm3: number): string =>

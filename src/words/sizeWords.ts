@@ -15,12 +15,20 @@ function methodLine({ method, closed, rims }: Size): string {
   return 'The open rims are closed by cones; the volume of the closed surface follows from the divergence theorem.';
 }
 
+/** How a scale is called that is a unit within 1 %. */
+const UNIT_WORDS: Readonly<Record<string, string>> = {
+  mm: 'a millimeter',
+  cm: 'a centimeter',
+  m: 'a meter',
+  in: 'an inch',
+  ft: 'a foot',
+};
+
 function scaleLine({ scale }: Size): string {
   const unit = `one unit of the file is ${amount(scale.mmPerUnit, 5)} mm`;
   if (scale.from === 'given') return `You said so: ${unit}.`;
-  const named =
-    /mm$/.test(scale.fileUnit) && scale.fileUnit !== 'mm' ? '' : `, which is ${scale.fileUnit} within 1 %`;
-  return `By your tape ${unit}${named}; a tape is off by up to ${percent(scale.doubtShare)} here.`;
+  const named = UNIT_WORDS[scale.fileUnit];
+  return `By your tape ${unit}${named === undefined ? '' : `, ${named} within 1 %`}; a tape is off by up to ${percent(scale.doubtShare)} here.`;
 }
 
 function rangeLine({ doubts, extentsMm }: Size): string {

@@ -100,7 +100,7 @@ function sumUp(
     turnedPieces: groupOf(table.pieces, (i) => roles.turned[i] === 1),
     rims,
     repairs: surface.counts,
-    closed: surface.counts.openEdges + surface.counts.sharedEdges + surface.counts.oneSidedEdges === 0,
+    closed: rims.every((rim) => rim.kind === 'cut'),
     method: overlaps ? 'field' : 'exact',
     winding,
     plainSumMm3,

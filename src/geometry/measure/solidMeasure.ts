@@ -30,6 +30,7 @@ export interface SolidMeasure {
   turnedPieces: PieceGroup;
   rims: Rim[];
   repairs: RepairCounts;
+  /** No rim but those of our own cuts: the pieces that count have no hole. */
   closed: boolean;
   method: 'exact' | 'field';
   winding: WindingSums;
