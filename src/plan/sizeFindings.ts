@@ -36,7 +36,7 @@ export function sizeFindings(facts: SizeFacts): Problem[] {
   ];
 }
 
-function closing({ solid, doubts }: SizeFacts): Problem[] {
+function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
   const found: Problem[] = [];
   const holes = solid.rims.filter((rim) => rim.kind === 'hole');
   const largest = holes[0];
@@ -69,6 +69,14 @@ function closing({ solid, doubts }: SizeFacts): Problem[] {
       ),
     );
   }
+  if (solid.repairs.loose > 0)
+    found.push(
+      finding('NOT_CLOSED', looseStatus(solid.repairs.loose / scan.trianglesRead), {
+        part: 'loose',
+        count: solid.repairs.loose,
+        effectCm3: 0,
+      }),
+    );
   if (solid.byRole.sheet.count > 0)
     found.push(finding('NOT_CLOSED', 'look', { part: 'sheets', count: solid.byRole.sheet.count }));
   if (solid.method === 'field') {
@@ -188,5 +196,6 @@ function table({ cuts, floor, removedCm3, solid }: SizeFacts): Problem[] {
 
 const statusOf = (share: number): Status =>
   share <= LOOK_SHARE ? 'fine' : share <= STOP_SHARE ? 'look' : 'stop';
+const looseStatus = (share: number): Status => (share <= LOOK_SHARE ? 'fine' : 'look');
 const shareStatus = (share: number): Status => (share <= 0.2 ? 'fine' : 'look');
 const pointOf = ([xMm, yMm, zMm]: readonly [number, number, number]): Problem['at'] => ({ xMm, yMm, zMm });

@@ -89,6 +89,11 @@ function notClosed(v: Values): Sentence {
       text: `${counted(v.count, 'seam')} with no width, where neighbors do not share their points.`,
       hint: 'They hold no volume.',
     };
+  if (v.part === 'loose')
+    return {
+      text: `${counted(v.count, 'loose facet')} left out, touching nothing.`,
+      hint: 'Scan noise; alone a facet encloses nothing.',
+    };
   if (v.part === 'sheets')
     return {
       text: `${counted(v.count, 'loose sheet')} left out.`,

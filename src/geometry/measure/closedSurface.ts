@@ -1,6 +1,6 @@
 import { coneLoops, findLoops, type Capped, type Loop } from '../repair/closeCycle';
 import { pairEdges, type EdgePairs } from '../repair/edges';
-import { dropCollapsed, mergeDuplicates } from '../repair/facets';
+import { dropCollapsed, dropLoose, mergeDuplicates } from '../repair/facets';
 import { applyFlips, orientPatches, type Orientation } from '../repair/orient';
 import type { TriangleMesh } from '../triangleMesh';
 
@@ -9,6 +9,8 @@ export interface RepairCounts {
   collapsed: number;
   merged: number;
   cancelled: number;
+  /** Facets that shared no edge with any other, left out. */
+  loose: number;
   flipped: number;
   openEdges: number;
   sharedEdges: number;
@@ -40,18 +42,23 @@ export function closeSurface(input: TriangleMesh): ClosedSurface {
       pairs = pairEdges(mesh);
     }
   }
+  const { mesh: joined, loose } = dropLoose(mesh, pairs);
+  if (loose > 0) {
+    mesh = joined;
+    pairs = pairEdges(mesh);
+  }
   const orientation = orientPatches(mesh, pairs);
   const loops = findLoops(mesh, pairs, orientation.flip);
   if (orientation.flippedCount > 0) {
     mesh = { positions: mesh.positions, triangles: mesh.triangles.slice() };
     applyFlips(mesh, orientation.flip);
   }
-  const counts = countRepairs({ collapsed: collapsed.dropped, ...merged }, pairs, orientation);
+  const counts = countRepairs({ collapsed: collapsed.dropped, ...merged, loose }, pairs, orientation);
   return { capped: coneLoops(mesh, loops), pairs, loops, counts, oneSidedArea: orientation.oneSidedArea };
 }
 
 function countRepairs(
-  facets: { collapsed: number; merged: number; cancelled: number },
+  facets: Pick<RepairCounts, 'collapsed' | 'merged' | 'cancelled' | 'loose'>,
   pairs: EdgePairs,
   orientation: Orientation,
 ): RepairCounts {
@@ -61,6 +68,7 @@ function countRepairs(
     collapsed: facets.collapsed,
     merged: facets.merged,
     cancelled: facets.cancelled,
+    loose: facets.loose,
     flipped: orientation.flippedCount,
     openEdges: pairs.openCount,
     sharedEdges,

@@ -5,7 +5,7 @@ import { closeSurface, type ClosedSurface } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
 import { assignRoles, type Role, type Roles } from './roles';
 import { watchOverlaps } from './overlaps';
-import { refusal } from './refusal';
+import { nothingLeft, refusal } from './refusal';
 import type { PieceGroup, SolidMeasure } from './solidMeasure';
 
 /** Overlap below this share of the volume is left in the plain sum and only widens the range. */
@@ -36,8 +36,7 @@ export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome
     return bad('TOO_SMALL', { longestMm: Math.max(...extentsOf(whole)) });
   const surface = closeSurface(mesh);
   progress(0.5);
-  if (surface.capped.surfaceCount === 0)
-    return bad(surface.counts.cancelled > 0 ? 'ZERO_VOLUME' : 'DEGENERATE_ONLY', { ...surface.counts });
+  if (surface.capped.surfaceCount === 0) return nothingLeft(surface.counts);
   const table = tabulatePieces(surface.capped, surface.pairs, surface.loops);
   const roles = assignRoles(surface.capped.mesh, table);
   progress(0.7);
@@ -95,7 +94,7 @@ function sumUp(
     areaMm2,
     bounds,
     extentsMm: extentsOf(bounds),
-    pieces: table.pieces.length,
+    pieces: table.pieces.length + surface.counts.loose,
     byRole,
     turnedPieces: groupOf(table.pieces, (i) => roles.turned[i] === 1),
     rims,

@@ -1,5 +1,5 @@
 import { bad, type Outcome } from '../../problem';
-import type { ClosedSurface } from './closedSurface';
+import type { ClosedSurface, RepairCounts } from './closedSurface';
 import type { SolidMeasure } from './solidMeasure';
 import type { PieceTable } from './pieces';
 
@@ -39,4 +39,10 @@ export function refusal(
   const stepShare = solid.doubt.coordinatesMm3 / solid.volumeMm3;
   if (stepShare > PRECISION_LIMIT) return bad('PRECISION', { doubtShare: stepShare });
   return undefined;
+}
+
+/** Why no facet is left to measure: all were loose, cancelled each other, or had collapsed. */
+export function nothingLeft(counts: RepairCounts): Outcome<never> {
+  if (counts.loose > 0) return bad('NOT_CLOSED', { openEdges: 3 * counts.loose, pieces: counts.loose });
+  return bad(counts.cancelled > 0 ? 'ZERO_VOLUME' : 'DEGENERATE_ONLY', { ...counts });
 }

@@ -1,4 +1,5 @@
 import type { TriangleMesh } from '../triangleMesh';
+import { OPEN, type EdgePairs } from './edges';
 
 /** Drops triangles that name one vertex twice: they have no area and no edge of their own. */
 export function dropCollapsed(mesh: TriangleMesh): { mesh: TriangleMesh; dropped: number } {
@@ -17,6 +18,19 @@ export function dropCollapsed(mesh: TriangleMesh): { mesh: TriangleMesh; dropped
     q += 3;
   }
   return { mesh: { positions: mesh.positions, triangles: kept }, dropped };
+}
+
+/**
+ * Drops facets that share no edge with any other: alone they bound nothing, and a million of them would make a million loops.
+ */
+export function dropLoose(mesh: TriangleMesh, { mate }: EdgePairs): { mesh: TriangleMesh; loose: number } {
+  const isLoose = (t: number): boolean =>
+    mate[3 * t] === OPEN && mate[3 * t + 1] === OPEN && mate[3 * t + 2] === OPEN;
+  let loose = 0;
+  for (let t = 0; t < mate.length / 3; t++) if (isLoose(t)) loose++;
+  if (loose === 0) return { mesh, loose };
+  const triangles = mesh.triangles.filter((_, corner) => !isLoose((corner / 3) | 0));
+  return { mesh: { positions: mesh.positions, triangles }, loose };
 }
 
 /**
