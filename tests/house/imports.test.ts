@@ -35,14 +35,9 @@ const PLANTED: readonly [file: string, imports: string, rule: string][] = [
   ['src/yield/bad.ts', '../../tests/helper', 'src-no-tests'],
 ];
 
-const GOOD = [
-  'yield/foam',
-  'geometry/mesh',
-  'app/page',
-  'cli/main',
-  'plan/plan',
-  'units/units',
-].map((name) => `src/${name}.ts`);
+const GOOD = ['yield/foam', 'geometry/mesh', 'app/page', 'cli/main', 'plan/plan', 'units/units'].map(
+  (name) => `src/${name}.ts`,
+);
 
 it.each(PLANTED)('%s importing %s is caught by the rule %s', async (file, imports, rule) => {
   expect(await rulesBroken({ [file]: `export * from '${imports}';\n` })).toContain(rule);

@@ -1,0 +1,73 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+
+const root = resolve(import.meta.dirname, '../..');
+const readme = readFileSync(join(root, 'README.md'), 'utf8');
+const blocks = [...readme.matchAll(/```(\w+)\n([\s\S]*?)```/g)].map(([, language, text]) => ({
+  language,
+  text: text!,
+}));
+
+let folder: string;
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'risewright-readme-'));
+  mkdirSync(join(folder, 'dist', 'cli'), { recursive: true });
+  symlinkSync(join(root, 'sample-meshes'), join(folder, 'sample-meshes'));
+  const common = { absWorkingDir: root, bundle: true, format: 'esm', logLevel: 'error' } as const;
+  await build({
+    ...common,
+    entryPoints: ['src/cli/main.ts'],
+    outfile: join(folder, 'dist/cli/risewright.mjs'),
+    platform: 'node',
+    define: { RISEWRIGHT_VERSION: '"0"' },
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
+  });
+  const example = blocks.find((block) => block.language === 'js')!.text;
+  await build({
+    ...common,
+    stdin: { contents: example, resolveDir: root },
+    outfile: join(folder, 'example.mjs'),
+    platform: 'node',
+    alias: { risewright: './src/index.ts' },
+  });
+  writeFileSync(join(folder, 'package.json'), '{"type":"module"}');
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const shellLines = blocks
+  .filter((block) => block.language === 'sh')
+  .flatMap((block) => block.text.split('\n'))
+  .filter((line) => line.startsWith('npx risewright'));
+
+it('the README shows ten lines that run', () => {
+  expect(shellLines.length).toBeGreaterThanOrEqual(9);
+});
+
+it.each(shellLines)('%s', (line) => {
+  const result = spawnSync(
+    'sh',
+    ['-c', line.replace('npx risewright', `"${process.execPath}" dist/cli/risewright.mjs`)],
+    {
+      cwd: folder,
+      encoding: 'utf8',
+    },
+  );
+  // The one line that leaves the unit out shows what happens then.
+  const unitLeftOut = line.includes('size') && !/--tall|--file-unit/.test(line);
+  expect({ status: result.status, stderr: result.stderr.slice(0, 200) }).toMatchObject({
+    status: unitLeftOut ? 5 : 0,
+  });
+  expect(unitLeftOut ? result.stderr : result.stdout).not.toBe('');
+});
+
+it('the library example prints grams of A and B', () => {
+  const result = spawnSync(process.execPath, ['example.mjs'], { cwd: folder, encoding: 'utf8' });
+  expect(result.stderr).toBe('');
+  expect(result.stdout).toMatch(/^A \d+ g, B \d+ g\n$/);
+});
