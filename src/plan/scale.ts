@@ -89,6 +89,8 @@ export function settleScale(mesh: TriangleMesh, options: ScaleOptions): Outcome<
       from: 'given',
     });
   }
+  const unfit = candidates.find(({ mmPerUnit }) => !(mmPerUnit > 0 && Number.isFinite(mmPerUnit)));
+  if (unfit !== undefined) return bad('SCALE_UNREACHED', { by: unfit.by });
   const [chosen, ...others] = candidates;
   if (chosen === undefined) return bad('SCALE_UNKNOWN', sizeUnderEachUnit(mesh, options.up));
   return good({

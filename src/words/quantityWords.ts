@@ -1,8 +1,8 @@
 import type { AskReason, ErrorReason, Why } from '../units';
-import type { Said } from './said';
+import type { Sentence } from './sentence';
 
 /** Why a typed quantity was asked about or refused, and what to type instead. */
-export function sayWhy({ reason, values }: Why): Said {
+export function sayWhy({ reason, values }: Why): Sentence {
   return SENTENCES[reason]((name) => String(values[name] ?? ''));
 }
 
@@ -25,7 +25,7 @@ const kindWords = (kind: string): string => KIND_WORDS[kind] ?? kind;
 
 const PICK = 'Write the one you mean.';
 
-const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string) => string) => Said>> = {
+const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string) => string) => Sentence>> = {
   'comma-or-thousands': () => ({ text: 'The comma can be a decimal sign or mark thousands.', hint: PICK }),
   exponent: () => ({ text: 'A number with an exponent is easily misread.', hint: 'Write it out in full.' }),
   'other-digits': () => ({

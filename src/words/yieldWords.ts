@@ -2,10 +2,10 @@ import { YIELD_CODES } from '../problem';
 import type { Problem, YieldCode } from '../problem';
 import { formatDensity, formatGrams, formatMass, formatRatio, formatShare, numberText } from '../units';
 import type { RatioSentenceParts } from '../yield';
-import type { Said } from './said';
+import type { Sentence } from './sentence';
 
 /** The sentence of a problem of the pour: what is wrong and by how much; `hint` says what to do now. */
-export function sayYield({ code, values }: Problem): Said {
+export function sayYield({ code, values }: Problem): Sentence {
   if (!isYieldCode(code)) throw new Error(`sayYield: expected a code of the pour, got ${code}`);
   return SENTENCES[code](readerOf(values));
 }
@@ -105,7 +105,7 @@ function readerOf(values: Problem['values']): Reader {
   };
 }
 
-const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Said>> = {
+const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
   INPUT_NOT_A_NUMBER: (v) => ({
     text: `${inputWords(v.text('input'))} is not a number: ${v.text('value')}.`,
     hint: 'Type it as a plain number with its unit.',

@@ -25,11 +25,13 @@ export interface SolidOptions {
 /**
  * Volume, area, size, pieces and rims of a scan, closed or not.
  * A closed, outward mesh without overlaps gets its exact volume by the divergence theorem; overlaps are found by winding along
- * lines and taken out. Errors: NO_TRIANGLES, DEGENERATE_ONLY, ZERO_VOLUME, NOT_CLOSED, NOT_ORIENTED, PRECISION, TOO_SMALL.
+ * lines and taken out. Errors: NO_TRIANGLES, BAD_NUMBER, DEGENERATE_ONLY, ZERO_VOLUME, NOT_CLOSED, NOT_ORIENTED, PRECISION, TOO_SMALL.
  */
 export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome<SolidMeasure> {
   const progress = options.onProgress ?? (() => undefined);
   if (mesh.triangles.length === 0) return bad('NO_TRIANGLES');
+  const broken = unfitCorner(mesh);
+  if (broken !== undefined) return bad('BAD_NUMBER', { text: broken });
   const whole = boundsOf(mesh);
   if (diagonalOf(whole) === 0) return bad('DEGENERATE_ONLY', { collapsed: mesh.triangles.length / 3 });
   if (!(diagonalOf(whole) > SMALLEST_MM))
@@ -44,6 +46,15 @@ export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome
   const solid = sumUp(surface, table, roles, rims, options);
   progress(1);
   return refusal(solid, surface, table) ?? good(solid);
+}
+
+/** A coordinate that a triangle uses and that is no finite number, as text. Readers refuse these; a caller's mesh may hold one. */
+function unfitCorner({ positions, triangles }: TriangleMesh): string | undefined {
+  for (const v of triangles) {
+    for (let k = 0; k < 3; k++)
+      if (!Number.isFinite(positions[3 * v + k])) return String(positions[3 * v + k]);
+  }
+  return undefined;
 }
 
 const isCounted = (role: Role): boolean => role === 'body' || role === 'void';
