@@ -23,7 +23,7 @@ export function batchText(
       return `  ${STATUS_WORDS[problem.status].padEnd(11)} ${text} ${hint}`;
     }),
     ...assumed.map((assumption) => `  Assumed     ${assumptionWords(assumption)}`),
-    ...batchBecause(pour).map((line) => `  Because     ${line}`),
+    ...batchBecause(pour, show).map((line) => `  Because     ${line}`),
     ...POUR_CAUTIONS.map(({ when, what }) => `  ${when.padEnd(11)} ${what}`),
     `  Cavity      ${formatVolume(cavityCm3.value, show)}, ${amount(cavityCm3.low, 5)} to ${amount(cavityCm3.high, 5)} cm³ (${cavityCm3.from})`,
     `  Short fill  ${chanceWords(batch.shortFillChance)}, packed ${amount(batch.packFactor)} times to ${amount(batch.moldedDensityKgM3)} kg/m³`,

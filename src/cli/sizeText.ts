@@ -19,7 +19,7 @@ export function sizeText(file: string, size: Size, show: Show): string {
     file,
     ...findings,
     ...assumed,
-    ...sizeBecause(size).map((line) => `  Because     ${line}`),
+    ...sizeBecause(size, show).map((line) => `  Because     ${line}`),
     `  Size        ${size.extentsMm.map((mm) => formatLength(mm, show)).join(' x ')} (wide, deep, tall), area ${amount(size.areaCm2)} cm², ${amount(size.triangles, 9)} triangles`,
     `  Volume      ${formatVolume(value, show)}, ${amount(low, 5)} to ${amount(high, 5)} cm³ 19 times in 20 (${from})`,
   ].join('\n');

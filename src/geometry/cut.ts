@@ -1,3 +1,7 @@
+import { coneLoops } from './repair/closeCycle';
+import { pairEdges } from './repair/edges';
+import { findLoops } from './repair/loops';
+import { orientPatches } from './repair/orient';
 import type { TriangleMesh } from './triangleMesh';
 
 /** A plane across one axis of the placed mesh; what lies beyond it on the kept side stays. `atMm` is the file's own zero. */
@@ -13,11 +17,29 @@ export interface CutMesh {
   onCut: Uint8Array;
 }
 
-/** Cuts by every plane in turn. Triangles across a plane are split along it; a vertex on the plane counts as beyond. */
+/**
+ * Cuts by every plane in turn. Triangles across a plane are split along it; a vertex on the plane counts as beyond. Every cut
+ * but the last is closed flat before the next one, as two planes that meet leave no flat rim.
+ */
 export function cutMesh(mesh: TriangleMesh, planes: readonly CutPlane[]): CutMesh {
   let result: CutMesh = { mesh, onCut: new Uint8Array(mesh.positions.length / 3) };
-  for (const plane of planes) result = cutOnce(result, plane);
+  planes.forEach((plane, i) => {
+    result = cutOnce(result, plane);
+    if (i + 1 < planes.length) result = closeFlat(result, plane);
+  });
   return result;
+}
+
+/** Adds the flat caps of the rims that lie on the plane as a whole; other rims stay open. */
+function closeFlat({ mesh, onCut }: CutMesh, plane: CutPlane): CutMesh {
+  const pairs = pairEdges(mesh);
+  const { flip } = orientPatches(mesh, pairs);
+  const isOnPlane = (v: number): boolean => mesh.positions[3 * v + plane.axis] === plane.atMm;
+  const flat = findLoops(mesh, pairs, flip).filter((loop) => loop.vertices.every(isOnPlane));
+  const capped = coneLoops(mesh, flat).mesh;
+  const flags = new Uint8Array(capped.positions.length / 3).fill(1);
+  flags.set(onCut);
+  return { mesh: capped, onCut: flags };
 }
 
 /** State of one cut: the growing vertices, and the vertex made on each edge so that neighbors share it. */

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from '../problem';
+import { findZero } from './findZero';
 import {
   boundsOf,
   cutMesh,
@@ -117,26 +118,24 @@ function sizeUnderEachUnit(mesh: TriangleMesh, up: UpAxis): Record<string, numbe
 
 /**
  * Millimetres per unit from one extent of what is left after the cuts. A cut is given in mm, so where it lies in the file
- * depends on the scale that is looked for: repeated until it stands still.
+ * depends on the scale that is looked for: the scale at which what is left measures what the tape says.
  */
 function scaleFromExtent(mesh: TriangleMesh, options: ScaleOptions, taped: TapedExtent): Outcome<number> {
   const axis = AXIS_OF[taped.along];
   const turned = placeMesh(mesh, { up: options.up, mmPerUnit: 1 });
-  const rounds = options.cuts.length === 0 ? 1 : 60;
-  let mmPerUnit = taped.lengthMm / bodyExtent(turned, axis);
-  for (let round = 0; round < rounds; round++) {
+  const uncut = taped.lengthMm / bodyExtent(turned, axis);
+  if (options.cuts.length === 0) return good(uncut);
+  const tooLongMm = (mmPerUnit: number): number => {
     const cuts = options.cuts.map((cut) => ({ ...cut, atMm: cut.atMm / mmPerUnit }));
-    const next = taped.lengthMm / bodyExtent(cutMesh(turned, cuts).mesh, axis);
-    if (!Number.isFinite(next) || !(next > 0)) return bad('SCALE_UNREACHED', { by: taped.along });
-    const settled = Math.abs(next / mmPerUnit - 1) < 1e-9;
-    mmPerUnit = next;
-    if (settled || rounds === 1) return good(mmPerUnit);
-  }
-  return bad('SCALE_UNREACHED', { by: taped.along });
+    return mmPerUnit * bodyExtent(cutMesh(turned, cuts).mesh, axis) - taped.lengthMm;
+  };
+  const mmPerUnit = findZero(tooLongMm, uncut);
+  return mmPerUnit === undefined ? bad('SCALE_UNREACHED', { by: taped.along }) : good(mmPerUnit);
 }
 
 /** Extent of the pieces that count: a speck above the head must not stretch it. Of everything, where nothing is solid. */
 function bodyExtent(mesh: TriangleMesh, axis: 0 | 1 | 2): number {
+  if (mesh.triangles.length === 0) return 0;
   const solid = measureSolid(mesh, { coordinateStepMm: 0 });
   return solid.ok ? solid.value.extentsMm[axis] : extentsOf(boundsOf(mesh))[axis];
 }

@@ -104,7 +104,10 @@ function pieces({ solid }: SizeFacts): Problem[] {
   const found: Problem[] = [];
   const { body, void: inner, island } = solid.byRole;
   const solidInside = solid.byRole['inner solid'];
-  if (body.count > 1) found.push(finding('MULTI_SHELL', 'look', { part: 'bodies', count: body.count }));
+  // A solid that was taken for one inside another but sticks out counts like any other.
+  const isWholeInside = solid.method === 'exact';
+  const bodies = body.count + (isWholeInside ? 0 : solidInside.count);
+  if (bodies > 1) found.push(finding('MULTI_SHELL', 'look', { part: 'bodies', count: bodies }));
   if (island.count > 0) {
     found.push(
       finding('MULTI_SHELL', 'fine', {
@@ -124,7 +127,7 @@ function pieces({ solid }: SizeFacts): Problem[] {
       }),
     );
   }
-  if (solidInside.count > 0) {
+  if (solidInside.count > 0 && isWholeInside) {
     found.push(
       finding('NESTED_SHELL', 'look', {
         part: 'solid',

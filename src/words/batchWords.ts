@@ -1,5 +1,5 @@
 import type { Pour } from '../plan';
-import { formatDensity, formatGrams, formatVolume } from '../units';
+import { formatDensity, formatGrams, formatVolume, type Show } from '../units';
 import { ratioSentenceParts } from '../yield';
 import { amount, percent } from './sentence';
 import { ratioSentence } from './yieldWords';
@@ -12,12 +12,12 @@ export function chanceWords(chance: number): string {
 }
 
 /** Where the grams come from, one line each. */
-export function batchBecause({ cavityCm3, batch }: Pour): string[] {
+export function batchBecause({ cavityCm3, batch }: Pour, show: Show = 'both'): string[] {
   const { inputs, residueWords } = { inputs: batch.inputs, residueWords: amount(batch.inputs.residueG) };
   const volumeCm3 = cavityCm3.value + inputs.riserCm3;
   return [
     ratioSentence(ratioSentenceParts(batch)),
-    `${formatVolume(volumeCm3)} to fill, at a free rise of ${formatDensity(inputs.freeRiseKgM3)} packed ${amount(batch.packFactor)} times, ` +
+    `${formatVolume(volumeCm3, show)} to fill, at a free rise of ${formatDensity(inputs.freeRiseKgM3, show)} packed ${amount(batch.packFactor)} times, ` +
       `plus ${amount(inputs.ventsG)} g out of the vents, ${percent(inputs.gasLossShare)} of gas and ${residueWords} g that stay in the cup.`,
     `Just filling could take more or less: one standard deviation is ${percent(batch.sigmaShare)}, most of it from ${mostDoubt(batch.uncertainty)}.`,
   ];

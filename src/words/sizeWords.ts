@@ -1,10 +1,10 @@
 import type { Size } from '../plan';
-import { formatLength } from '../units';
+import { formatLength, type Show } from '../units';
 import { amount, percent } from './sentence';
 
 /** Why the size is what it is, one line each: method, scale, and what the range is made of. */
-export function sizeBecause(size: Size): string[] {
-  return [methodLine(size), scaleLine(size), rangeLine(size)];
+export function sizeBecause(size: Size, show: Show = 'both'): string[] {
+  return [methodLine(size), scaleLine(size), rangeLine(size, show)];
 }
 
 function methodLine({ method, closed, rims }: Size): string {
@@ -31,7 +31,7 @@ function scaleLine({ scale }: Size): string {
   return `By your tape ${unit}${named === undefined ? '' : `, ${named} within 1 %`}; a tape is off by up to ${percent(scale.doubtShare)} here.`;
 }
 
-function rangeLine({ doubts, extentsMm }: Size): string {
+function rangeLine({ doubts, extentsMm }: Size, show: Show): string {
   const parts = [
     ['closing the holes', doubts.caps],
     ['the tape', doubts.scale],
@@ -42,6 +42,6 @@ function rangeLine({ doubts, extentsMm }: Size): string {
   const told = parts
     .filter(([, half]) => half > 0)
     .map(([what, half]) => `${what} \u00b1 ${amount(half, 2)}`);
-  const [wide, deep, tall] = extentsMm.map((mm) => formatLength(mm)) as [string, string, string];
+  const [wide, deep, tall] = extentsMm.map((mm) => formatLength(mm, show)) as [string, string, string];
   return `The piece is ${wide} wide, ${deep} deep, ${tall} tall. Range, cm\u00b3: ${told.length === 0 ? 'nothing in doubt' : told.join(', ')}.`;
 }

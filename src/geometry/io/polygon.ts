@@ -13,7 +13,23 @@ export function cutPolygon(points: Float64Array, ring: readonly number[]): numbe
   const flat = flatten(points, ring);
   if (ring.length === 4 && isConvex(flat))
     return [ring[0]!, ring[1]!, ring[2]!, ring[0]!, ring[2]!, ring[3]!];
-  return clipEars(flat, ring);
+  const triangles = clipEars(flat, ring);
+  return triangles !== undefined && coversOnce(points, ring, triangles) ? triangles : undefined;
+}
+
+/** An outline that crosses itself is told by its areas: the cut triangles hold more than the outline encloses. */
+function coversOnce(points: Float64Array, ring: readonly number[], triangles: readonly number[]): boolean {
+  const outline = newellNormal(points, ring);
+  const enclosed = Math.hypot(...outline);
+  let covered = 0;
+  let along = 0;
+  for (let i = 0; i < triangles.length; i += 3) {
+    const n = newellNormal(points, triangles.slice(i, i + 3));
+    covered += Math.hypot(...n);
+    along += Math.abs(n[0] * outline[0] + n[1] * outline[1] + n[2] * outline[2]);
+  }
+  if (enclosed < 1e-9 * covered) return false;
+  return along <= (1 + 1e-9) * enclosed * enclosed;
 }
 
 /** Largest distance of a corner from the polygon's mean plane, in the unit of the points. */

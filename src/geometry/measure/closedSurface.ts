@@ -1,4 +1,5 @@
-import { coneLoops, findLoops, type Capped, type Loop } from '../repair/closeCycle';
+import { coneLoops, type Capped } from '../repair/closeCycle';
+import { findLoops, type Loop } from '../repair/loops';
 import { pairEdges, type EdgePairs } from '../repair/edges';
 import { dropCollapsed, dropLoose, mergeDuplicates } from '../repair/facets';
 import { applyFlips, orientPatches, type Orientation } from '../repair/orient';

@@ -4,12 +4,9 @@ import { boundsOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleM
 import { closeSurface, type ClosedSurface } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
 import { assignRoles, type Role, type Roles } from './roles';
-import { watchOverlaps } from './overlaps';
+import { settleOverlaps, watchOverlaps } from './overlaps';
 import { nothingLeft, refusal } from './refusal';
 import type { PieceGroup, SolidMeasure } from './solidMeasure';
-
-/** Overlap below this share of the volume is left in the plain sum and only widens the range. */
-const OVERLAP_SHARE = 1e-4;
 
 /** A piece smaller than this is not one: a micrometer across. */
 const SMALLEST_MM = 1e-3;
@@ -39,7 +36,7 @@ export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome
   const surface = closeSurface(mesh);
   progress(0.5);
   if (surface.capped.surfaceCount === 0) return nothingLeft(surface.counts);
-  const table = tabulatePieces(surface.capped, surface.pairs, surface.loops);
+  const table = tabulatePieces(surface.capped, surface.pairs, surface.loops, options.isCutVertex);
   const roles = assignRoles(surface.capped.mesh, table);
   progress(0.7);
   const rims = measureRims(surface, table, roles, options);
@@ -57,7 +54,7 @@ function unfitCorner({ positions, triangles }: TriangleMesh): string | undefined
   return undefined;
 }
 
-const isCounted = (role: Role): boolean => role === 'body' || role === 'void';
+const isCounted = (role: Role): boolean => role === 'body' || role === 'void' || role === 'inner solid';
 
 /** The rims of the pieces that count. */
 function measureRims(surface: ClosedSurface, table: PieceTable, roles: Roles, options: SolidOptions): Rim[] {
@@ -84,22 +81,21 @@ function sumUp(
   options: SolidOptions,
 ): SolidMeasure {
   const byRole = groupByRole(table.pieces, roles);
-  const plainSumMm3 = byRole.body.volumeMm3 + byRole.void.volumeMm3;
+  const plainSumMm3 = byRole.body.volumeMm3 + byRole.void.volumeMm3 + byRole['inner solid'].volumeMm3;
   const counted = countedMesh(surface, table, roles);
   const bounds = boundsOf(counted);
   const winding = watchOverlaps(counted, bounds, plainSumMm3);
-  const excess = winding.doubledMm3 + winding.negativeMm3;
-  const overlaps =
-    Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3) > OVERLAP_SHARE * Math.abs(plainSumMm3);
-  const areaMm2 = table.pieces.reduce((sum, p, i) => sum + (isCounted(roles.role[i]!) ? p.areaMm2 : 0), 0);
+  const sum = settleOverlaps(winding, plainSumMm3, byRole['inner solid'].volumeMm3);
+  const areaMm2 = table.pieces.reduce(
+    (total, p, i) => total + (isCounted(roles.role[i]!) ? p.areaMm2 : 0),
+    0,
+  );
   return {
-    volumeMm3: overlaps ? plainSumMm3 - excess : plainSumMm3,
+    volumeMm3: sum.volumeMm3,
     doubt: {
-      capsMm3: rims.reduce((sum, rim) => sum + rimDoubtMm3(rim), 0),
+      capsMm3: rims.reduce((total, rim) => total + rimDoubtMm3(rim), 0),
       islandsMm3: Math.abs(byRole.island.volumeMm3),
-      overlapMm3: overlaps
-        ? winding.latticeErrorMm3
-        : Math.abs(winding.doubledMm3) + Math.abs(winding.negativeMm3),
+      overlapMm3: sum.doubtMm3,
       coordinatesMm3: (options.coordinateStepMm * areaMm2) / 2,
     },
     areaMm2,
@@ -111,7 +107,7 @@ function sumUp(
     rims,
     repairs: surface.counts,
     closed: rims.every((rim) => rim.kind === 'cut'),
-    method: overlaps ? 'field' : 'exact',
+    method: sum.method,
     winding,
     plainSumMm3,
   };

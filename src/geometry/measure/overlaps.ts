@@ -2,6 +2,12 @@ import { boundsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
 import { localOrigin } from './divergence';
 import { windingAlongLines, type WindingSums } from './windingLines';
 
+/** Overlap below this share of the volume is left in the plain sum and only widens the range. */
+const OVERLAP_SHARE = 1e-4;
+
+/** A solid inside a solid counts as whole inside when the lines agree with its own volume this closely. */
+const WHOLE_INSIDE_SHARE = 2e-3;
+
 /** Lines across for the overlap watch (cells of 1 % of the size) and, once something is found, for its volume. */
 const WATCH_LINES = 96;
 const FINE_LINES = 640;
@@ -36,4 +42,24 @@ function turnAskew({ positions: p, triangles }: TriangleMesh): TriangleMesh {
     turned[i + 2] = c2 * z - s2 * x1;
   }
   return { positions: turned, triangles };
+}
+
+/**
+ * The volume of the union, from the plain sum and what the lines saw of overlaps. Solids that lie whole inside another are taken
+ * off exactly; what overlaps in part is taken off as the lines measured it, with their error as doubt.
+ */
+export function settleOverlaps(
+  winding: WindingSums,
+  plainSumMm3: number,
+  insideMm3: number,
+): { volumeMm3: number; doubtMm3: number; method: 'exact' | 'field' } {
+  const seenMm3 = winding.doubledMm3 - winding.negativeMm3;
+  const tolerance = Math.max(2 * winding.latticeErrorMm3, WHOLE_INSIDE_SHARE * insideMm3);
+  if (insideMm3 > 0 && winding.negativeMm3 === 0 && Math.abs(seenMm3 - insideMm3) <= tolerance) {
+    return { volumeMm3: plainSumMm3 - insideMm3, doubtMm3: 0, method: 'exact' };
+  }
+  if (seenMm3 <= OVERLAP_SHARE * Math.abs(plainSumMm3))
+    return { volumeMm3: plainSumMm3, doubtMm3: seenMm3, method: 'exact' };
+  const excessMm3 = winding.doubledMm3 + winding.negativeMm3;
+  return { volumeMm3: plainSumMm3 - excessMm3, doubtMm3: winding.latticeErrorMm3, method: 'field' };
 }

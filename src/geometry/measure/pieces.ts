@@ -1,6 +1,7 @@
 import { rootOf, type EdgePairs } from '../repair/edges';
 import { triangleArea } from '../repair/orient';
-import type { Capped, Loop } from '../repair/closeCycle';
+import type { Capped } from '../repair/closeCycle';
+import type { Loop } from '../repair/loops';
 import type { Bounds } from '../triangleMesh';
 import { localOrigin, signedSixfold } from './divergence';
 
@@ -23,7 +24,13 @@ export interface PieceTable {
   pieceOf: Int32Array;
 }
 
-export function tabulatePieces(capped: Capped, pairs: EdgePairs, loops: readonly Loop[]): PieceTable {
+/** `isCutVertex` marks the vertices of cuts of ours: a facet of three such is a closed cut and no scanned surface. */
+export function tabulatePieces(
+  capped: Capped,
+  pairs: EdgePairs,
+  loops: readonly Loop[],
+  isCutVertex: (vertex: number) => boolean = () => false,
+): PieceTable {
   const { mesh, surfaceCount, loopOf } = capped;
   const total = mesh.triangles.length / 3;
   const numberOf = new Int32Array(surfaceCount).fill(-1);
@@ -42,7 +49,8 @@ export function tabulatePieces(capped: Capped, pairs: EdgePairs, loops: readonly
     piece.volumeMm3 += signedSixfold(mesh, t, origin) / 6;
     if (t >= surfaceCount) continue;
     piece.triangles++;
-    piece.areaMm2 += triangleArea(mesh, t);
+    const corners = mesh.triangles.subarray(3 * t, 3 * t + 3);
+    if (!corners.every(isCutVertex)) piece.areaMm2 += triangleArea(mesh, t);
     widen(piece.bounds, mesh.positions, mesh.triangles, t);
   }
   loops.forEach((loop, i) => pieces[pieceOf[loop.triangle]!]!.loops.push(i));

@@ -4,7 +4,7 @@ import { windingNumber } from './windingNumber';
 
 /**
  * What a piece is. `body`: solid, counted. `void`: an inner surface wound inward, taken off. `inner solid`: lies whole inside
- * a solid and is wound outward, so it adds nothing. `island`: scan noise, left out. `sheet`: encloses nothing, left out.
+ * a solid and is wound outward, so it adds nothing beyond it. `island`: scan noise, left out. `sheet`: encloses nothing, left out.
  */
 export type Role = 'body' | 'void' | 'inner solid' | 'island' | 'sheet';
 
@@ -82,13 +82,25 @@ function container(
   return undefined;
 }
 
+/** Vertices spread over the piece, and those furthest out along each axis: a corner that sticks out is most likely one of them. */
 function probePoints(mesh: TriangleMesh, table: PieceTable, piece: number): [number, number, number][] {
-  const corners: number[] = [];
+  const { positions: p, triangles } = mesh;
+  const spread: number[] = [];
+  const lowest = [0, 0, 0].map(() => 3 * triangles[3 * table.pieces[piece]!.seed]!);
+  const highest = [...lowest];
   const stride = Math.max(1, Math.floor(table.pieces[piece]!.triangles / PROBES));
-  for (let t = 0, seen = 0; t < table.pieceOf.length && corners.length < PROBES; t++) {
-    if (table.pieceOf[t] === piece && seen++ % stride === 0) corners.push(3 * mesh.triangles[3 * t]!);
+  for (let t = 0, seen = 0; t < table.pieceOf.length; t++) {
+    if (table.pieceOf[t] !== piece) continue;
+    if (seen++ % stride === 0) spread.push(3 * triangles[3 * t]!);
+    for (let c = 3 * t; c < 3 * t + 3; c++) {
+      const v = 3 * triangles[c]!;
+      for (let k = 0; k < 3; k++) {
+        if (p[v + k]! < p[lowest[k]! + k]!) lowest[k] = v;
+        if (p[v + k]! > p[highest[k]! + k]!) highest[k] = v;
+      }
+    }
   }
-  return corners.map((v) => [mesh.positions[v]!, mesh.positions[v + 1]!, mesh.positions[v + 2]!]);
+  return [...spread, ...lowest, ...highest].map((v) => [p[v]!, p[v + 1]!, p[v + 2]!]);
 }
 
 const holds = (outer: Bounds, inner: Bounds): boolean =>

@@ -1,5 +1,5 @@
 import type { TriangleMesh } from '../triangleMesh';
-import { nextCorner, OPEN, type EdgePairs } from './edges';
+import type { Loop } from './loops';
 
 /*
  * Algebraic closure. A triangle list is a 2-chain. The directed edges that its triangles leave uncancelled are its
@@ -8,93 +8,6 @@ import { nextCorner, OPEN, type EdgePairs } from './edges';
  * off the surface (Munkres, Elements of Algebraic Topology, chapter 1, from memory).
  * One step thus fills holes and open bases, and undoes what flipped, doubled and loose facets would add.
  */
-
-/** A closed walk along uncancelled edges, in the direction in which its cap must run. */
-export interface Loop {
-  vertices: number[];
-  /** A triangle at the loop, to tell which piece it belongs to. */
-  triangle: number;
-}
-
-/** The loops a mesh leaves open, once its marked triangles are turned over. */
-export function findLoops(mesh: TriangleMesh, pairs: EdgePairs, flip: Uint8Array): Loop[] {
-  const edges = uncancelledEdges(mesh, pairs, flip);
-  const outgoing = new Map<number, number[]>();
-  for (let e = edges.from.length - 1; e >= 0; e--) {
-    const list = outgoing.get(edges.from[e]!);
-    if (list === undefined) outgoing.set(edges.from[e]!, [e]);
-    else list.push(e);
-  }
-  const loops: Loop[] = [];
-  for (let e = 0; e < edges.from.length; e++) {
-    while ((outgoing.get(edges.from[e]!)?.length ?? 0) > 0) peel(edges, outgoing, edges.from[e]!, loops);
-  }
-  return loops;
-}
-
-interface DirectedEdges {
-  from: number[];
-  to: number[];
-  triangle: number[];
-}
-
-/** The reverse of every uncancelled edge: the direction the cap must take to cancel it. */
-function uncancelledEdges(mesh: TriangleMesh, pairs: EdgePairs, flip: Uint8Array): DirectedEdges {
-  const { triangles } = mesh;
-  const edges: DirectedEdges = { from: [], to: [], triangle: [] };
-  const startOf = (h: number): number =>
-    flip[(h / 3) | 0] === 1 ? triangles[nextCorner(h)]! : triangles[h]!;
-  const endOf = (h: number): number => (flip[(h / 3) | 0] === 1 ? triangles[h]! : triangles[nextCorner(h)]!);
-  const addReverse = (h: number): void => {
-    edges.from.push(endOf(h));
-    edges.to.push(startOf(h));
-    edges.triangle.push((h / 3) | 0);
-  };
-  const anyPairOff = pairs.conflictCount > 0;
-  for (let h = 0; h < triangles.length; h++) {
-    const g = pairs.mate[h]!;
-    if (g === OPEN || (anyPairOff && g > h && startOf(h) === startOf(g))) addReverse(h);
-    if (anyPairOff && g > h && startOf(h) === startOf(g)) addReverse(g);
-  }
-  for (let i = 0; i < pairs.shared.length; i += pairs.shared[i]! + 1) {
-    const group = pairs.shared.slice(i + 1, i + 1 + pairs.shared[i]!);
-    const low = Math.min(startOf(group[0]!), endOf(group[0]!));
-    const up = group.filter((h) => startOf(h) === low);
-    const down = group.filter((h) => startOf(h) !== low);
-    const extra = up.length > down.length ? up.slice(down.length) : down.slice(up.length);
-    extra.forEach(addReverse);
-  }
-  return edges;
-}
-
-/** Walks from a vertex until the walk has nowhere to go; whenever it meets itself, the loop is cut off and kept. */
-function peel(
-  edges: DirectedEdges,
-  outgoing: Map<number, number[]>,
-  startVertex: number,
-  loops: Loop[],
-): void {
-  const path = [startVertex];
-  const pathTriangles: number[] = [];
-  const position = new Map<number, number>([[startVertex, 0]]);
-  for (;;) {
-    const e = outgoing.get(path[path.length - 1]!)?.pop();
-    if (e === undefined) return;
-    const to = edges.to[e]!;
-    pathTriangles.push(edges.triangle[e]!);
-    const met = position.get(to);
-    if (met === undefined) {
-      position.set(to, path.length);
-      path.push(to);
-      continue;
-    }
-    const vertices = path.splice(met + 1);
-    for (const v of vertices) position.delete(v);
-    const loopTriangles = pathTriangles.splice(met);
-    loops.push({ vertices: [to, ...vertices], triangle: loopTriangles[0]! });
-    if (path.length === 1 && (outgoing.get(to)?.length ?? 0) === 0) return;
-  }
-}
 
 /** The mesh with a cone over every loop. Loops of two edges cancel themselves; of three, one triangle is the cap. */
 export interface Capped {

@@ -1,4 +1,4 @@
-import type { Loop } from './closeCycle';
+import type { Loop } from './loops';
 import { loopCentroid } from './closeCycle';
 
 /**
