@@ -72,7 +72,8 @@ async function cruiseTree(files: Record<string, string>): Promise<ICruiseResult>
       writeFileSync(join(root, file), text);
     }
     symlinkSync(join(import.meta.dirname, '../../node_modules'), join(root, 'node_modules'));
-    const { tsConfig: _ignored, ...options } = rules.options;
+    const options = { ...rules.options };
+    delete options.tsConfig;
     const { output } = await cruise(['src'], {
       ...options,
       baseDir: root,

@@ -1,0 +1,72 @@
+import { run } from '../../src/cli/run';
+import type { Io } from '../../src/cli/io';
+import { sampleBytes } from './samples';
+
+/** What one call of the command line did, with files in memory and no process. */
+export interface Called {
+  exit: number;
+  out: string;
+  notes: string;
+  files: Map<string, string | Uint8Array>;
+  folders: string[];
+}
+
+export interface Desk {
+  files?: Readonly<Record<string, string | Uint8Array>>;
+  stdin?: Uint8Array;
+  isTerminal?: boolean;
+}
+
+/** Sample meshes can be opened by their plain names. */
+export function call(args: readonly string[], desk: Desk = {}): Called {
+  const called: Called = { exit: -1, out: '', notes: '', files: new Map(), folders: [] };
+  const io: Io = {
+    out: (text) => void (called.out += text),
+    note: (text) => void (called.notes += text),
+    readFile: (path) => {
+      const file = desk.files?.[path];
+      if (file !== undefined) return typeof file === 'string' ? new TextEncoder().encode(file) : file;
+      return sampleBytes(path);
+    },
+    readStdin: () => desk.stdin ?? new Uint8Array(),
+    readSample: sampleBytes,
+    makeFolder: (path) => void called.folders.push(path),
+    writeFile: (path, data) => void called.files.set(path, data),
+    isTerminal: desk.isTerminal ?? false,
+  };
+  called.exit = run(args, io, '0.0.0-test');
+  return called;
+}
+
+export interface Document {
+  schema: string;
+  inputs: Record<string, unknown>;
+  assumptions: { name: string; value: unknown; unit: string; from: string }[];
+  findings: {
+    code: string;
+    status: string;
+    text: string;
+    count?: number;
+    effect_cm3?: number;
+    at_mm?: number[];
+  }[];
+  result: Record<string, unknown>;
+  range: Record<string, [number, number]>;
+  because: string[];
+  error?: { code: string; text: string; hint: string };
+}
+
+/** The JSON documents on stdout, one a line. */
+export const documents = ({ out }: Called): Document[] =>
+  out
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Document);
+
+export const document = (args: readonly string[], desk: Desk = {}): Document => {
+  const called = call([...args, '--json'], desk);
+  const [one, ...more] = documents(called);
+  if (one === undefined || more.length > 0)
+    throw new Error(`document: expected one document, got ${called.out}`);
+  return one;
+};

@@ -1,0 +1,34 @@
+import { readFileSync } from 'node:fs';
+import { readScan, type ScanFile } from '../../src/geometry';
+import { valueOf } from './outcome';
+
+/** What sample-meshes/truth.json says of a file: found by the generator, which shares no code with the program. */
+export interface Truth {
+  file: string;
+  unit: string;
+  up: string;
+  triangles: number;
+  clean_volume_mm3: number;
+  area_mm2: number;
+  extents_mm: [number, number, number];
+  analytic_volume_mm3?: number;
+  shells_volume_mm3?: number;
+  rim_area_mm2?: number;
+  holes?: { at_mm: [number, number, number]; area_mm2: number; edges: number }[];
+  specks?: { volume_mm3: number }[];
+  speck_volume_mm3?: number;
+}
+
+const folder = new URL('../../sample-meshes/', import.meta.url);
+
+export const sampleBytes = (file: string): Uint8Array => new Uint8Array(readFileSync(new URL(file, folder)));
+export const TRUTH = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as Truth[];
+
+export const truthOf = (file: string): Truth => {
+  const truth = TRUTH.find((one) => one.file === file);
+  if (truth === undefined) throw new Error(`truthOf: expected a sample file, got ${file}`);
+  return truth;
+};
+
+export const sampleScan = (file: string): ScanFile =>
+  valueOf(readScan({ bytes: sampleBytes(file), name: file }));
