@@ -4,7 +4,7 @@ export { findFloor, type Floor } from './floor';
 export { readScan, SCAN_FORMATS, type ScanFormat } from './io/formats';
 export type { ScanFile } from './io/scanFile';
 export { weldPoints, weldSoup } from './io/weld';
-export { divergenceVolume } from './measure/divergence';
+export { divergenceVolume } from './measure/pieces';
 export { measureSolid, type SolidOptions } from './measure/measureSolid';
 export type { Doubt, SolidMeasure } from './measure/solidMeasure';
 export { windingAlongLines, type WindingSums } from './measure/windingLines';

@@ -17,25 +17,43 @@ export interface Bounds {
   max: [number, number, number];
 }
 
-/**
- * Bounds of the vertices that triangles use (an unused vertex far away must not count).
- * `uses` says which triangles count; without it all do. Same unit as the mesh.
- */
-export function boundsOf(mesh: TriangleMesh, uses?: (triangle: number) => boolean): Bounds {
-  const { positions: p, triangles } = mesh;
-  const min: Bounds['min'] = [Infinity, Infinity, Infinity];
-  const max: Bounds['max'] = [-Infinity, -Infinity, -Infinity];
+/** Bounds of the vertices that triangles use (an unused vertex far away must not count). Same unit as the mesh. */
+export function boundsOf({ positions: p, triangles }: TriangleMesh): Bounds {
+  let x0 = Infinity;
+  let y0 = Infinity;
+  let z0 = Infinity;
+  let x1 = -Infinity;
+  let y1 = -Infinity;
+  let z1 = -Infinity;
   for (let c = 0; c < triangles.length; c++) {
-    if (uses !== undefined && !uses((c / 3) | 0)) continue;
     const v = 3 * triangles[c]!;
-    for (let k = 0; k < 3; k++) {
-      const x = p[v + k]!;
-      if (x < min[k]!) min[k] = x;
-      if (x > max[k]!) max[k] = x;
-    }
+    const x = p[v]!;
+    const y = p[v + 1]!;
+    const z = p[v + 2]!;
+    if (x < x0) x0 = x;
+    if (x > x1) x1 = x;
+    if (y < y0) y0 = y;
+    if (y > y1) y1 = y;
+    if (z < z0) z0 = z;
+    if (z > z1) z1 = z;
   }
-  return { min, max };
+  return { min: [x0, y0, z0], max: [x1, y1, z1] };
 }
+
+/** The smallest bounds around all of these. */
+export function boundsAround(all: readonly Bounds[]): Bounds {
+  const pick = (k: 0 | 1 | 2, end: 'min' | 'max'): number => Math[end](...all.map((b) => b[end][k]));
+  return {
+    min: [pick(0, 'min'), pick(1, 'min'), pick(2, 'min')],
+    max: [pick(0, 'max'), pick(1, 'max'), pick(2, 'max')],
+  };
+}
+
+export const centreOf = ({ min, max }: Bounds): [number, number, number] => [
+  (min[0] + max[0]) / 2,
+  (min[1] + max[1]) / 2,
+  (min[2] + max[2]) / 2,
+];
 
 export const extentsOf = (b: Bounds): [number, number, number] => [
   Math.max(0, b.max[0] - b.min[0]),

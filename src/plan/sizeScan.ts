@@ -66,7 +66,7 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
   if (!cut.ok) return cut;
   const { solid, removedCm3 } = cut.value;
   const doubts = doubtsOf(solid, scale.value);
-  const floor = cuts.length === 0 ? findFloor(placed) : undefined;
+  const floor = cuts.length === 0 ? findFloor(placed, solid.scanBounds) : undefined;
   const size: Size = {
     volumeCm3: volumeEstimate(solid, doubts, scale.value.from),
     areaCm2: solid.areaMm2 / 100,

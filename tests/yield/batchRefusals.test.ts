@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planBatch } from '../../src/yield';
-import type { Batch, BatchInputs } from '../../src/yield';
+import type { BatchInputs } from '../../src/yield';
 import { mixedMassG } from '../../src/yield/mixedMass';
 import { expectClose } from '../support/close';
 import { between, lcg } from '../support/lcg';

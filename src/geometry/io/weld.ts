@@ -1,31 +1,33 @@
 import type { TriangleMesh } from '../triangleMesh';
 
+/*
+ * Corners with bit-equal coordinates become one vertex, by an open-addressing hash of their raw words (Knuth, The Art of
+ * Computer Programming, vol. 3, 6.4). Distinct points are kept side by side as words, so that a look-up reads two places and not
+ * the whole soup. Tried before: a Map of strings, and the merge of a loader library; both many times slower (see bench/).
+ */
+
+/** Table slots per distinct point, at least: the load factor stays under 0.6. */
+const SLOTS_PER_POINT = 1 / 0.6;
+
 /**
- * Merges corners with bit-equal coordinates into one vertex, by an open-addressing hash of the raw words.
- * Tried before (figures in docs/how-it-computes.md): a Map of strings and mergeVertices of a loader library, both more
- * than 10 times slower on a million triangles.
+ * Merges equal corners; -0 and +0 are equal.
  *
- * @param points x, y, z of every corner; changed in place (-0 becomes +0, so that the two weld)
+ * @param points x, y, z of every corner, float32 or float64; not changed
  * @returns the distinct points as float64, and for every corner the number of its point
  */
 export function weldPoints(points: Float32Array | Float64Array): {
   positions: Float64Array;
   index: Int32Array;
 } {
-  for (let i = 0; i < points.length; i++) points[i]! += 0;
-  const wordsPerPoint = (3 * points.BYTES_PER_ELEMENT) / 4;
-  const words = new Int32Array(points.buffer, points.byteOffset, (points.length / 3) * wordsPerPoint);
-  const cornerCount = points.length / 3;
-  const index = new Int32Array(cornerCount);
-  const firstCorner = hashCorners(words, wordsPerPoint, index);
-  const positions = new Float64Array(3 * firstCorner.length);
-  for (let v = 0; v < firstCorner.length; v++) {
-    const c = 3 * firstCorner[v]!;
-    positions[3 * v] = points[c]!;
-    positions[3 * v + 1] = points[c + 1]!;
-    positions[3 * v + 2] = points[c + 2]!;
-  }
-  return { positions, index };
+  const isSingle = points instanceof Float32Array;
+  const words = new Int32Array(
+    points.buffer,
+    points.byteOffset,
+    (points.length * points.BYTES_PER_ELEMENT) / 4,
+  );
+  const { distinct, index } = isSingle ? weldTriples(words) : weldSextets(words);
+  const found = isSingle ? new Float32Array(distinct.buffer) : new Float64Array(distinct.buffer);
+  return { positions: Float64Array.from(found.subarray(0, distinct.length / (isSingle ? 1 : 2))), index };
 }
 
 /** A triangle soup (nine numbers a triangle) as an indexed mesh. */
@@ -34,46 +36,120 @@ export function weldSoup(soup: Float32Array | Float64Array): TriangleMesh {
   return { positions, triangles: index };
 }
 
-/** Fills `index` and returns, per distinct point, the first corner that holds it. Load factor stays under 0.6. */
-function hashCorners(words: Int32Array, stride: number, index: Int32Array): Int32Array {
-  const n = index.length;
-  let first = new Int32Array(Math.max(16, n >> 2));
-  let table = newTable(Math.max(1024, n >> 1));
-  let mask = table.length - 1;
+interface Welded {
+  /** The words of the distinct points, in order of appearance. */
+  distinct: Int32Array;
+  index: Int32Array;
+}
+
+/**
+ * Points of three 32-bit words. Written out for speed: this loop reads every corner of a binary STL. Neighbors in a file mostly
+ * share corners, so those of the facet before are tried first.
+ */
+function weldTriples(words: Int32Array): Welded {
+  const corners = words.length / 3;
+  const index = new Int32Array(corners);
+  // A closed mesh has about half as many vertices as triangles: a sixth of its corners.
+  let distinct = new Int32Array(3 * Math.max(64, corners >> 2));
+  let table = newTable(corners / 3);
   let count = 0;
-  for (let i = 0; i < n; i++) {
-    const at = i * stride;
-    let slot = hashWords(words, at, stride) & mask;
+  for (let i = 0, at = 0; i < corners; i++, at += 3) {
+    const a = unsignedZero(words[at]!);
+    const b = unsignedZero(words[at + 1]!);
+    const c = unsignedZero(words[at + 2]!);
+    const recent = i < 3 ? -1 : recentCorner(index, distinct, i - (i % 3), a, b, c);
+    if (recent >= 0) {
+      index[i] = recent;
+      continue;
+    }
+    const mask = table.length - 1;
+    let slot = hashTriple(a, b, c) & mask;
     let v = table[slot]!;
-    while (v >= 0 && !sameWords(words, first[v]! * stride, at, stride)) {
+    while (v >= 0 && (distinct[3 * v] !== a || distinct[3 * v + 1] !== b || distinct[3 * v + 2] !== c)) {
       slot = (slot + 1) & mask;
       v = table[slot]!;
     }
     if (v < 0) {
       v = count++;
       table[slot] = v;
-      if (v === first.length) first = grown(first);
-      first[v] = i;
-      if (count > 0.6 * table.length) {
-        table = rehashed(words, stride, first, count, table.length * 2);
-        mask = table.length - 1;
-      }
+      if (3 * count > distinct.length) distinct = grown(distinct);
+      distinct[3 * v] = a;
+      distinct[3 * v + 1] = b;
+      distinct[3 * v + 2] = c;
+      if (count * SLOTS_PER_POINT > table.length) table = widerTable(distinct, 3, count, table);
     }
     index[i] = v;
   }
-  return first.slice(0, count);
+  return { distinct: distinct.slice(0, 3 * count), index };
 }
 
-function hashWords(words: Int32Array, at: number, stride: number): number {
-  let h = 0;
-  for (let k = 0; k < stride; k++) h = Math.imul(h ^ words[at + k]!, 0x9e3779b1) ^ (h >>> 15);
-  h ^= h >>> 16;
-  h = Math.imul(h, 0x85ebca6b);
+/** The vertex of the facet that ends before corner `facet` with these words, or -1. */
+function recentCorner(
+  index: Int32Array,
+  distinct: Int32Array,
+  facet: number,
+  a: number,
+  b: number,
+  c: number,
+): number {
+  for (let corner = facet - 3; corner < facet; corner++) {
+    const v = index[corner]!;
+    if (distinct[3 * v] === a && distinct[3 * v + 1] === b && distinct[3 * v + 2] === c) return v;
+  }
+  return -1;
+}
+
+/** Points of six words: three float64, the low word of each first. */
+function weldSextets(words: Int32Array): Welded {
+  const corners = words.length / 6;
+  const index = new Int32Array(corners);
+  const point = new Int32Array(6);
+  let distinct = new Int32Array(6 * Math.max(64, corners >> 2));
+  let table = newTable(corners / 3);
+  let count = 0;
+  for (let i = 0; i < corners; i++) {
+    for (let k = 0; k < 6; k++) point[k] = words[6 * i + k]!;
+    for (let k = 0; k < 6; k += 2) if (point[k] === 0) point[k + 1] = unsignedZero(point[k + 1]!);
+    const mask = table.length - 1;
+    let slot = hashSextet(point, 0) & mask;
+    let v = table[slot]!;
+    while (v >= 0 && !sameAt(distinct, 6 * v, point)) {
+      slot = (slot + 1) & mask;
+      v = table[slot]!;
+    }
+    if (v < 0) {
+      v = count++;
+      table[slot] = v;
+      if (6 * count > distinct.length) distinct = grown(distinct);
+      distinct.set(point, 6 * v);
+      if (count * SLOTS_PER_POINT > table.length) table = widerTable(distinct, 6, count, table);
+    }
+    index[i] = v;
+  }
+  return { distinct: distinct.slice(0, 6 * count), index };
+}
+
+/** The word of -0 is the lowest integer; that of +0 is 0. */
+const unsignedZero = (word: number): number => (word === -2147483648 ? 0 : word);
+
+/** Odd multipliers and the finishing steps of published 32-bit hashes; the constants are from memory. */
+const hashTriple = (a: number, b: number, c: number): number =>
+  mix(Math.imul(a, 0x9e3779b1) ^ Math.imul(b, 0x85ebca77) ^ Math.imul(c, 0xc2b2ae3d));
+
+function mix(hash: number): number {
+  let h = hash ^ (hash >>> 15);
+  h = Math.imul(h, 0x2c1b3c6d);
   return h ^ (h >>> 13);
 }
 
-function sameWords(words: Int32Array, a: number, b: number, stride: number): boolean {
-  for (let k = 0; k < stride; k++) if (words[a + k] !== words[b + k]) return false;
+function hashSextet(words: Int32Array, at: number): number {
+  let h = 0;
+  for (let k = 0; k < 6; k++) h = Math.imul(h ^ words[at + k]!, 0x9e3779b1) ^ (h >>> 15);
+  return mix(h);
+}
+
+function sameAt(distinct: Int32Array, at: number, point: Int32Array): boolean {
+  for (let k = 0; k < 6; k++) if (distinct[at + k] !== point[k]) return false;
   return true;
 }
 
@@ -83,21 +159,21 @@ function newTable(atLeast: number): Int32Array {
   return new Int32Array(size).fill(-1);
 }
 
-function rehashed(
-  words: Int32Array,
-  stride: number,
-  first: Int32Array,
-  count: number,
-  size: number,
-): Int32Array {
-  const table = newTable(size);
-  const mask = table.length - 1;
+/** A table twice as wide, with every point so far in it. */
+function widerTable(distinct: Int32Array, stride: 3 | 6, count: number, table: Int32Array): Int32Array {
+  const wider = newTable(2 * table.length);
+  const mask = wider.length - 1;
   for (let v = 0; v < count; v++) {
-    let slot = hashWords(words, first[v]! * stride, stride) & mask;
-    while (table[slot]! >= 0) slot = (slot + 1) & mask;
-    table[slot] = v;
+    const at = stride * v;
+    const hash =
+      stride === 3
+        ? hashTriple(distinct[at]!, distinct[at + 1]!, distinct[at + 2]!)
+        : hashSextet(distinct, at);
+    let slot = hash & mask;
+    while (wider[slot]! >= 0) slot = (slot + 1) & mask;
+    wider[slot] = v;
   }
-  return table;
+  return wider;
 }
 
 function grown(a: Int32Array): Int32Array<ArrayBuffer> {

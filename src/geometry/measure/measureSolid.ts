@@ -1,6 +1,6 @@
 import { bad, good, type Outcome } from '../../problem';
 import { measureRim, rimDoubtMm3, type Rim } from '../repair/rims';
-import { boundsOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
+import { boundsAround, boundsOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
 import { closeSurface, type ClosedSurface } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
 import { assignRoles, type Role, type Roles } from './roles';
@@ -40,18 +40,17 @@ export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome
   const roles = assignRoles(surface.capped.mesh, table);
   progress(0.7);
   const rims = measureRims(surface, table, roles, options);
-  const solid = sumUp(surface, table, roles, rims, options);
+  const solid: SolidMeasure = { ...sumUp(surface, table, roles, rims, options), scanBounds: whole };
   progress(1);
   return refusal(solid, surface, table) ?? good(solid);
 }
 
 /** A coordinate that a triangle uses and that is no finite number, as text. Readers refuse these; a caller's mesh may hold one. */
 function unfitCorner({ positions, triangles }: TriangleMesh): string | undefined {
-  for (const v of triangles) {
-    for (let k = 0; k < 3; k++)
-      if (!Number.isFinite(positions[3 * v + k])) return String(positions[3 * v + k]);
-  }
-  return undefined;
+  // All vertices first, in order and fast; only where one is off does it matter whether a triangle uses it.
+  if (positions.every(Number.isFinite)) return undefined;
+  const vertex = triangles.find((v) => !positions.subarray(3 * v, 3 * v + 3).every(Number.isFinite));
+  return vertex === undefined ? undefined : [...positions.subarray(3 * vertex, 3 * vertex + 3)].join(', ');
 }
 
 const isCounted = (role: Role): boolean => role === 'body' || role === 'void' || role === 'inner solid';
@@ -79,11 +78,11 @@ function sumUp(
   roles: Roles,
   rims: Rim[],
   options: SolidOptions,
-): SolidMeasure {
+): Omit<SolidMeasure, 'scanBounds'> {
   const byRole = groupByRole(table.pieces, roles);
   const plainSumMm3 = byRole.body.volumeMm3 + byRole.void.volumeMm3 + byRole['inner solid'].volumeMm3;
   const counted = countedMesh(surface, table, roles);
-  const bounds = boundsOf(counted);
+  const bounds = boundsAround(table.pieces.filter((_, i) => isCounted(roles.role[i]!)).map((p) => p.bounds));
   const winding = watchOverlaps(counted, bounds, plainSumMm3);
   const sum = settleOverlaps(winding, plainSumMm3, byRole['inner solid'].volumeMm3);
   const areaMm2 = table.pieces.reduce(

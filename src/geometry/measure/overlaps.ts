@@ -1,5 +1,4 @@
-import { boundsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
-import { localOrigin } from './divergence';
+import { boundsOf, centreOf, type Bounds, type TriangleMesh } from '../triangleMesh';
 import { windingAlongLines, type WindingSums } from './windingLines';
 
 /** Overlap below this share of the volume is left in the plain sum and only widens the range. */
@@ -17,19 +16,17 @@ const FINE_LINES = 640;
  * many more lines, the mesh turned askew: a face parallel to the lattice would fall in or out of it as a whole.
  */
 export function watchOverlaps(mesh: TriangleMesh, bounds: Bounds, plainSumMm3: number): WindingSums {
-  const watch = ([0, 1, 2] as const).map((axis) =>
-    windingAlongLines(mesh, bounds, { axis, across: WATCH_LINES }),
-  );
+  const watch = windingAlongLines(mesh, bounds, { axes: [0, 1, 2], across: WATCH_LINES });
   const found = watch.find((sums) => sums.doubledMm3 - sums.negativeMm3 > 1e-9 * Math.abs(plainSumMm3));
   if (found === undefined) return watch[0]!;
   const askew = turnAskew(mesh);
-  return windingAlongLines(askew, boundsOf(askew), { axis: 0, across: FINE_LINES });
+  return windingAlongLines(askew, boundsOf(askew), { axes: [0], across: FINE_LINES })[0]!;
 }
 
 /** Two turns by angles that no modeler uses, about the center of the bounds. */
 function turnAskew({ positions: p, triangles }: TriangleMesh): TriangleMesh {
   const [s1, c1, s2, c2] = [Math.sin(0.37), Math.cos(0.37), Math.sin(0.59), Math.cos(0.59)];
-  const origin = localOrigin({ positions: p, triangles });
+  const origin = centreOf(boundsOf({ positions: p, triangles }));
   const turned = new Float64Array(p.length);
   for (let i = 0; i < p.length; i += 3) {
     const x = p[i]! - origin[0],

@@ -72,14 +72,12 @@ function container(
   larger: number[],
 ): number | undefined {
   const { pieces, pieceOf } = table;
+  const around = larger.filter((outer) => holds(pieces[outer]!.bounds, pieces[inner]!.bounds)).reverse();
+  if (around.length === 0) return undefined;
   const probes = probePoints(mesh, table, inner);
-  for (let k = larger.length - 1; k >= 0; k--) {
-    const outer = larger[k]!;
-    if (!holds(pieces[outer]!.bounds, pieces[inner]!.bounds)) continue;
-    if (probes.every((q) => Math.abs(windingNumber(mesh, q, (t) => pieceOf[t] === outer)) > 0.5))
-      return outer;
-  }
-  return undefined;
+  return around.find((outer) =>
+    probes.every((q) => Math.abs(windingNumber(mesh, q, (t) => pieceOf[t] === outer)) > 0.5),
+  );
 }
 
 /** Vertices spread over the piece, and those furthest out along each axis: a corner that sticks out is most likely one of them. */

@@ -24,6 +24,8 @@ export interface SolidMeasure {
   areaMm2: number;
   /** Of the pieces that count: islands and sheets do not stretch it. */
   bounds: Bounds;
+  /** Of everything in the scan. */
+  scanBounds: Bounds;
   extentsMm: [number, number, number];
   pieces: number;
   byRole: Record<Role, PieceGroup>;

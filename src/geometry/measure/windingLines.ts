@@ -35,30 +35,38 @@ const OFFSET = 0.3819660113;
 /**
  * @param mesh closed chain of triangles (caps included), mm
  * @param bounds of that chain
- * @param lines `axis` they run along (0 x, 1 y, 2 z); `across` how many over the longer of the two other sides: 64 means
- * cells of about 1.6 % of the size
+ * @param lines `axes` they run along (0 x, 1 y, 2 z), all in one pass over the triangles; `across` how many over the longer of
+ * the two other sides: 64 means cells of about 1.6 % of the size
+ * @returns sums in the order of the axes
  */
 export function windingAlongLines(
   mesh: TriangleMesh,
   bounds: Bounds,
-  lines: { axis: 0 | 1 | 2; across: number },
-): WindingSums {
-  const lattice = makeLattice(bounds, lines);
-  const crossings = collectCrossings(mesh, lattice);
-  const order = sortByLine(crossings, lattice.columns * lattice.rows);
+  lines: { axes: readonly Axis[]; across: number },
+): WindingSums[] {
+  const lattices = lines.axes.map((axis) => makeLattice(bounds, axis, lines.across));
+  collectCrossings(mesh, lattices);
+  return lattices.map(sumLattice);
+}
+
+export type Axis = 0 | 1 | 2;
+
+function sumLattice(lattice: Lattice): WindingSums {
+  const { found, columns, rows } = lattice;
+  const order = sortByLine(found, columns * rows);
   const doubled = [0, 0, 0, 0];
   const negative = [0, 0, 0, 0];
   let signed = 0;
-  for (let line = 0; line < lattice.columns * lattice.rows; line++) {
+  for (let line = 0; line < columns * rows; line++) {
     const [from, to] = [order.start[line]!, order.start[line + 1]!];
     if (from === to) continue;
-    const parity = ((line % lattice.columns) & 1) + 2 * (((line / lattice.columns) | 0) & 1);
+    const parity = ((line % columns) & 1) + 2 * (((line / columns) | 0) & 1);
     let winding = 0;
     for (let i = from; i < to; i++) {
       const c = order.crossing[i]!;
-      winding += crossings.sign[c]!;
+      winding += found.sign[c]!;
       if (i + 1 === to) break;
-      const length = crossings.x[order.crossing[i + 1]!]! - crossings.x[c]!;
+      const length = found.x[order.crossing[i + 1]!]! - found.x[c]!;
       signed += winding * length;
       if (winding > 1) doubled[parity]! += (winding - 1) * length;
       else if (winding < 0) negative[parity]! += winding * length;
@@ -91,12 +99,13 @@ interface Lattice {
   spacing: number;
   columns: number;
   rows: number;
+  found: Crossings;
 }
 
-function makeLattice({ min, max }: Bounds, lines: { axis: 0 | 1 | 2; across: number }): Lattice {
-  const [kx, ky, kz] = [lines.axis, (lines.axis + 1) % 3, (lines.axis + 2) % 3] as const;
+function makeLattice({ min, max }: Bounds, axis: Axis, across: number): Lattice {
+  const [kx, ky, kz] = [axis, (axis + 1) % 3, (axis + 2) % 3] as const;
   const [sizeY, sizeZ] = [max[ky]! - min[ky]!, max[kz]! - min[kz]!];
-  const spacing = Math.max(sizeY, sizeZ) / lines.across || 1;
+  const spacing = Math.max(sizeY, sizeZ) / across || 1;
   return {
     kx,
     ky,
@@ -106,6 +115,12 @@ function makeLattice({ min, max }: Bounds, lines: { axis: 0 | 1 | 2; across: num
     z0: min[kz]! + OFFSET * spacing,
     columns: Math.floor(sizeY / spacing - OFFSET) + 2,
     rows: Math.floor(sizeZ / spacing - OFFSET) + 2,
+    found: {
+      line: new Int32Array(1 << 15),
+      x: new Float64Array(1 << 15),
+      sign: new Int8Array(1 << 15),
+      count: 0,
+    },
   };
 }
 
@@ -116,37 +131,29 @@ interface Crossings {
   count: number;
 }
 
-function collectCrossings(mesh: TriangleMesh, lattice: Lattice): Crossings {
-  const { positions: p, triangles } = mesh;
-  const found: Crossings = {
-    line: new Int32Array(1 << 16),
-    x: new Float64Array(1 << 16),
-    sign: new Int8Array(1 << 16),
-    count: 0,
-  };
-  const { z0, spacing, kz } = lattice;
+function collectCrossings({ positions: p, triangles }: TriangleMesh, lattices: readonly Lattice[]): void {
   for (let t = 0; t < triangles.length; t += 3) {
-    const za = p[3 * triangles[t]! + kz]!,
-      zb = p[3 * triangles[t + 1]! + kz]!,
-      zc = p[3 * triangles[t + 2]! + kz]!;
-    const firstRow = Math.floor((Math.min(za, zb, zc) - z0) / spacing) + 1;
-    const lastRow = Math.floor((Math.max(za, zb, zc) - z0) / spacing);
-    for (let row = Math.max(firstRow, 0); row <= lastRow; row++)
-      crossRow(p, triangles, t, row, lattice, found);
+    const a = 3 * triangles[t]!;
+    const b = 3 * triangles[t + 1]!;
+    const c = 3 * triangles[t + 2]!;
+    for (const lattice of lattices) {
+      const { kz, z0, spacing } = lattice;
+      const za = p[a + kz]!;
+      const zb = p[b + kz]!;
+      const zc = p[c + kz]!;
+      const low = za < zb ? (za < zc ? za : zc) : zb < zc ? zb : zc;
+      const high = za > zb ? (za > zc ? za : zc) : zb > zc ? zb : zc;
+      const firstRow = Math.floor((low - z0) / spacing) + 1;
+      const lastRow = Math.floor((high - z0) / spacing);
+      for (let row = firstRow < 0 ? 0 : firstRow; row <= lastRow; row++)
+        crossRow(p, triangles, t, row, lattice);
+    }
   }
-  return found;
 }
 
 /** Where a triangle meets one lattice row: a stretch in y between its rising and its falling edge. */
-function crossRow(
-  p: Float64Array,
-  triangles: Int32Array,
-  t: number,
-  row: number,
-  lattice: Lattice,
-  found: Crossings,
-): void {
-  const { kx, ky, kz } = lattice;
+function crossRow(p: Float64Array, triangles: Int32Array, t: number, row: number, lattice: Lattice): void {
+  const { kx, ky, kz, found } = lattice;
   const z = lattice.z0 + row * lattice.spacing;
   let upY = 0,
     upX = 0,
@@ -157,7 +164,8 @@ function crossRow(
     const b = triangles[t + (e === 2 ? 0 : e + 1)]!;
     const aBelow = p[3 * a + kz]! < z;
     if (aBelow === p[3 * b + kz]! < z) continue;
-    const [low, high] = a < b ? [3 * a, 3 * b] : [3 * b, 3 * a];
+    const low = 3 * (a < b ? a : b);
+    const high = 3 * (a < b ? b : a);
     const share = (z - p[low + kz]!) / (p[high + kz]! - p[low + kz]!);
     const y = p[low + ky]! + share * (p[high + ky]! - p[low + ky]!);
     const x = p[low + kx]! + share * (p[high + kx]! - p[low + kx]!);

@@ -24,68 +24,108 @@ export const nextCorner = (h: number): number => (h % 3 === 2 ? h - 2 : h + 1);
 /** Sorts the half-edges by their lower vertex (counting sort), then pairs within each short list. Linear time. */
 export function pairEdges(mesh: TriangleMesh): EdgePairs {
   const { triangles } = mesh;
-  const { start, slots } = listByLowVertex(mesh);
+  const lists = listByLowVertex(mesh);
+  const pieceRoot = new Int32Array(triangles.length / 3);
+  for (let t = 0; t < pieceRoot.length; t++) pieceRoot[t] = t;
   const pairs: EdgePairs = {
     mate: new Int32Array(triangles.length).fill(OPEN),
     shared: [],
     openCount: 0,
     conflictCount: 0,
-    pieceRoot: Int32Array.from({ length: triangles.length / 3 }, (_, t) => t),
+    pieceRoot,
   };
-  for (let v = 0; v + 1 < start.length; v++) pairList(pairs, triangles, slots, start[v]!, start[v + 1]!);
+  const { start } = lists;
+  for (let v = 0; v + 1 < start.length; v++) pairList(pairs, triangles, lists, start[v]!, start[v + 1]!);
   return pairs;
 }
 
-function listByLowVertex(mesh: TriangleMesh): { start: Int32Array; slots: Int32Array } {
+/** The half-edges of each lower vertex, slots[start[v]..start[v + 1]), and beside each its higher vertex. */
+interface EdgeLists {
+  start: Int32Array;
+  slots: Int32Array;
+  highs: Int32Array;
+}
+
+function listByLowVertex(mesh: TriangleMesh): EdgeLists {
   const { triangles } = mesh;
   const start = new Int32Array(mesh.positions.length / 3 + 1);
-  for (let h = 0; h < triangles.length; h++) start[lowVertex(triangles, h) + 1]!++;
+  for (let t = 0; t < triangles.length; t += 3) {
+    const a = triangles[t]!;
+    const b = triangles[t + 1]!;
+    const c = triangles[t + 2]!;
+    start[(a < b ? a : b) + 1]!++;
+    start[(b < c ? b : c) + 1]!++;
+    start[(c < a ? c : a) + 1]!++;
+  }
   for (let v = 1; v < start.length; v++) start[v]! += start[v - 1]!;
+  const lists: EdgeLists = {
+    start,
+    slots: new Int32Array(triangles.length),
+    highs: new Int32Array(triangles.length),
+  };
   const fill = start.slice();
-  const slots = new Int32Array(triangles.length);
-  for (let h = 0; h < triangles.length; h++) slots[fill[lowVertex(triangles, h)]!++] = h;
-  return { start, slots };
+  for (let t = 0; t < triangles.length; t += 3) {
+    const a = triangles[t]!;
+    const b = triangles[t + 1]!;
+    const c = triangles[t + 2]!;
+    put(lists, fill, t, a, b);
+    put(lists, fill, t + 1, b, c);
+    put(lists, fill, t + 2, c, a);
+  }
+  return lists;
 }
 
-function lowVertex(triangles: Int32Array, h: number): number {
-  return Math.min(triangles[h]!, triangles[nextCorner(h)]!);
+function put({ slots, highs }: EdgeLists, fill: Int32Array, h: number, from: number, to: number): void {
+  const at = from < to ? fill[from]!++ : fill[to]!++;
+  slots[at] = h;
+  highs[at] = from < to ? to : from;
 }
 
-function highVertex(triangles: Int32Array, h: number): number {
-  return Math.max(triangles[h]!, triangles[nextCorner(h)]!);
-}
+/** Lists longer than this (the hub of a fan) are sorted by the engine. */
+const LONG_LIST = 24;
 
 /** Half-edges slots[from..to) share their lower vertex; equal high vertices make an edge. */
-function pairList(
-  pairs: EdgePairs,
-  triangles: Int32Array,
-  slots: Int32Array,
-  from: number,
-  to: number,
-): void {
-  if (to - from > 24)
-    slots.subarray(from, to).sort((a, b) => highVertex(triangles, a) - highVertex(triangles, b) || a - b);
-  else insertionSort(triangles, slots, from, to);
+function pairList(pairs: EdgePairs, triangles: Int32Array, lists: EdgeLists, from: number, to: number): void {
+  if (to - from > LONG_LIST) sortLong(lists, from, to);
+  else sortShort(lists, from, to);
+  const { highs } = lists;
   for (let i = from; i < to;) {
-    const high = highVertex(triangles, slots[i]!);
+    const high = highs[i]!;
     let end = i + 1;
-    while (end < to && highVertex(triangles, slots[end]!) === high) end++;
-    noteEdge(pairs, triangles, slots, i, end);
+    while (end < to && highs[end] === high) end++;
+    noteEdge(pairs, triangles, lists.slots, i, end);
     i = end;
   }
 }
 
-function insertionSort(triangles: Int32Array, slots: Int32Array, from: number, to: number): void {
+/** Insertion sort of both arrays by `highs`; stable, so that equal edges stay in file order. */
+function sortShort({ slots, highs }: EdgeLists, from: number, to: number): void {
   for (let i = from + 1; i < to; i++) {
+    const high = highs[i]!;
+    if (highs[i - 1]! <= high) continue;
     const h = slots[i]!;
-    const high = highVertex(triangles, h);
     let j = i - 1;
-    while (j >= from && highVertex(triangles, slots[j]!) > high) {
+    for (; j >= from && highs[j]! > high; j--) {
+      highs[j + 1] = highs[j]!;
       slots[j + 1] = slots[j]!;
-      j--;
     }
+    highs[j + 1] = high;
     slots[j + 1] = h;
   }
+}
+
+function sortLong({ slots, highs }: EdgeLists, from: number, to: number): void {
+  const order = Array.from({ length: to - from }, (_, i) => from + i).sort(
+    (a, b) => highs[a]! - highs[b]! || a - b,
+  );
+  slots.set(
+    order.map((i) => slots[i]!),
+    from,
+  );
+  highs.set(
+    order.map((i) => highs[i]!),
+    from,
+  );
 }
 
 function noteEdge(

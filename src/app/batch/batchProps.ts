@@ -1,0 +1,11 @@
+import type { Problem } from '../../problem';
+import type { Outcome } from '../../problem';
+import type { FoamCard } from '../../yield';
+import type { AskProps } from '../measure/askProps';
+import type { FieldName } from '../ticket/fields';
+
+/** What the questions of Batch are given: the checked card, and the problem by each field. */
+export interface BatchProps extends AskProps {
+  card: Outcome<FoamCard> | undefined;
+  problemOf: (field: FieldName) => Problem | undefined;
+}

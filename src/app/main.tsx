@@ -1,0 +1,16 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/ticket.css';
+import './styles/parts.css';
+import './styles/picture.css';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('main: expected an element with id root, got none');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

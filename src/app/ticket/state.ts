@@ -1,0 +1,60 @@
+import type { UpAxis } from '../../geometry';
+import type { Along, FileUnit, Pour } from '../../plan';
+import type { Problem } from '../../problem';
+import type { Opened, Picture, Sized } from '../../worker/protocol';
+import type { ScanSource } from '../../worker/engine';
+import { blankFields, type FieldName, type FieldText } from './fields';
+
+/** What the engine is at, or last said, about one request. The last good answer stays until a new one is here. */
+export interface Job<T> {
+  state: 'idle' | 'running' | 'answered' | 'refused' | 'cancelled' | 'failed';
+  answer?: T;
+  problem?: Problem;
+  /** Of a fault of ours. */
+  message?: string;
+  /** 0..1, where the engine tells. */
+  share?: number;
+}
+
+export interface OpenScan {
+  source: ScanSource;
+  opened: Opened;
+}
+
+export type CutChoice = { by: 'floor'; atUnits: number } | { by: 'height' };
+
+/** All of the ticket: what was said, and what the engine answered. */
+export interface Ticket {
+  fields: Record<FieldName, FieldText>;
+  scan: OpenScan | undefined;
+  up: { axis: UpAxis; confirmed: boolean };
+  scaleWay: 'tape' | 'unit';
+  along: Along;
+  fileUnit: FileUnit | undefined;
+  cut: CutChoice | undefined;
+  keep: 'above' | 'below';
+  foam: { name: string; from: 'data-sheet' | 'cup-test'; by: 'mass' | 'volume'; sample: string | undefined };
+  opening: Job<never> & { source?: ScanSource };
+  size: Job<Sized>;
+  pour: Job<Pour>;
+  picture: Job<Picture>;
+  /** Counts the wishes to measure again after a cancel. */
+  attempt: number;
+}
+
+export const newTicket = (): Ticket => ({
+  fields: blankFields(),
+  scan: undefined,
+  up: { axis: '+z', confirmed: false },
+  scaleWay: 'tape',
+  along: 'tall',
+  fileUnit: undefined,
+  cut: undefined,
+  keep: 'above',
+  foam: { name: '', from: 'data-sheet', by: 'mass', sample: undefined },
+  opening: { state: 'idle' },
+  size: { state: 'idle' },
+  pour: { state: 'idle' },
+  picture: { state: 'idle' },
+  attempt: 0,
+});

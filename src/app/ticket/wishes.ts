@@ -1,0 +1,100 @@
+import { readFoamCard, type FoamCard, type Given, type MixRatio, type PartDensities } from '../../yield';
+import type { PourInputs } from '../../plan';
+import type { Outcome } from '../../problem';
+import type { CutWish, SizeWish } from '../../worker/protocol';
+import type { FieldName } from './fields';
+import { readField, valueOf } from './readField';
+import type { Ticket } from './state';
+
+/** What the engine is asked about the scan, from what was said so far. */
+export function sizeWishOf(ticket: Ticket): SizeWish {
+  const tapeMm = valueOf('tape', ticket.fields.tape);
+  const cut = cutWishOf(ticket);
+  return {
+    ...(ticket.up.confirmed ? { up: ticket.up.axis } : {}),
+    ...(ticket.scaleWay === 'tape' && tapeMm !== undefined
+      ? { taped: { along: ticket.along, lengthMm: tapeMm } }
+      : {}),
+    ...(ticket.scaleWay === 'unit' && ticket.fileUnit !== undefined ? { fileUnit: ticket.fileUnit } : {}),
+    ...(cut === undefined ? {} : { cut }),
+  };
+}
+
+function cutWishOf({ cut, keep, fields }: Ticket): CutWish | undefined {
+  if (cut === undefined) return undefined;
+  if (cut.by === 'floor') return { ...cut, keep };
+  const heightMm = valueOf('cutHeight', fields.cutHeight);
+  return heightMm === undefined ? undefined : { by: 'height', heightMm, keep };
+}
+
+/** The typed foam card, checked by the engine; undefined while something it needs is blank or unread. */
+export function cardOf({ fields, foam }: Ticket): Outcome<FoamCard> | undefined {
+  const freeRiseKgM3 = valueOf('freeRise', fields.freeRise);
+  const ratio = ratioOf(fields, foam.by);
+  if (
+    freeRiseKgM3 === undefined ||
+    ratio === undefined ||
+    isUnread(fields, 'densityA') ||
+    isUnread(fields, 'densityB')
+  )
+    return undefined;
+  const partDensities = densitiesOf(fields);
+  return readFoamCard({
+    name: foam.name.trim() === '' ? 'a foam without a name' : foam.name,
+    freeRiseKgM3,
+    freeRiseFrom: foam.from,
+    ratio,
+    ...(partDensities === undefined ? {} : { partDensities }),
+  });
+}
+
+function ratioOf(fields: Ticket['fields'], by: MixRatio['by']): MixRatio | undefined {
+  const a = valueOf('partsA', fields.partsA);
+  const b = valueOf('partsB', fields.partsB);
+  return a === undefined || b === undefined ? undefined : { a, b, by };
+}
+
+function densitiesOf(fields: Ticket['fields']): PartDensities | undefined {
+  const aKgM3 = valueOf('densityA', fields.densityA);
+  const bKgM3 = valueOf('densityB', fields.densityB);
+  return aKgM3 === undefined || bKgM3 === undefined ? undefined : { aKgM3, bKgM3 };
+}
+
+/** Something was typed that has no single meaning yet. */
+const isUnread = (fields: Ticket['fields'], name: FieldName): boolean => {
+  const { kind } = readField(name, fields[name]);
+  return kind === 'ask' || kind === 'error';
+};
+
+const LOSSES = [
+  ['riser', 'riserCm3'],
+  ['vents', 'ventsG'],
+  ['residue', 'residueG'],
+  ['scaleStep', 'scaleStepG'],
+] as const;
+
+/** The pour's inputs, or undefined while a fact is missing or a field waits for a meaning. */
+export function pourInputsOf(ticket: Ticket): PourInputs | undefined {
+  const { fields, size } = ticket;
+  const card = cardOf(ticket);
+  if (size.answer === undefined || card?.ok !== true) return undefined;
+  if (isUnread(fields, 'pack') || LOSSES.some(([name]) => isUnread(fields, name))) return undefined;
+  const packFactor = given(valueOf('pack', fields.pack), 'chosen');
+  const { freeRiseKgM3, freeRiseFrom, ratio, partDensities } = card.value;
+  return {
+    cavity: { volumeCm3: size.answer.size.volumeCm3 },
+    freeRiseKgM3: { value: freeRiseKgM3, from: freeRiseFrom },
+    ratio,
+    ...(partDensities === undefined ? {} : { partDensities }),
+    ...(packFactor === undefined ? {} : { packFactor }),
+    ...Object.fromEntries(
+      LOSSES.flatMap(([name, input]) => {
+        const value = given(valueOf(name, fields[name]), 'given');
+        return value === undefined ? [] : [[input, value]];
+      }),
+    ),
+  };
+}
+
+const given = (value: number | undefined, from: Given['from']): Given | undefined =>
+  value === undefined ? undefined : { value, from };

@@ -1,0 +1,15 @@
+import type { Problem } from '../../problem';
+import { say } from '../../words/say';
+import type { Sentence } from '../../words/sentence';
+
+/** On the page the next step is a field or a button, not an option of a command. */
+const HINTS: Partial<Record<Problem['code'], string>> = {
+  SCALE_UNKNOWN: 'Tape one side of the piece, or choose the unit.',
+  FLOOR_FOUND: 'If it is the table, cut it off; if it is the foot of the piece, leave it.',
+  UNSUPPORTED_FORMAT: 'Export the scan as STL or OBJ.',
+};
+
+export function sayOnPage(problem: Problem): Sentence {
+  const { text, hint } = say(problem);
+  return { text, hint: HINTS[problem.code] ?? hint };
+}

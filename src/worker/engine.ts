@@ -1,0 +1,140 @@
+import type { Answers, FromWorker, Kind, PicturePlace, Request, SizeWish, ToWorker } from './protocol';
+import type { PourInputs } from '../plan';
+
+/** A file the page holds on to, so that a worker that was stopped can be given it again. */
+export interface ScanSource {
+  name: string;
+  bytes(): Promise<ArrayBuffer>;
+}
+
+/** The part of a Worker that is used, so that a test can stand in for one. */
+export interface WorkerLike {
+  postMessage(message: ToWorker, transfer: Transferable[]): void;
+  terminate(): void;
+  onmessage: ((event: MessageEvent<FromWorker>) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+}
+
+/** The answer; or that it is no longer wanted (a newer request, a cancel); or a fault of ours. */
+export type Ended<T> =
+  { how: 'answered'; answer: T } | { how: 'dropped' } | { how: 'failed'; message: string };
+
+export interface Engine {
+  open(source: ScanSource): Promise<Ended<Answers['open']>>;
+  size(wish: SizeWish): Promise<Ended<Answers['size']>>;
+  pour(inputs: PourInputs): Promise<Ended<Answers['pour']>>;
+  picture(place: PicturePlace): Promise<Ended<Answers['picture']>>;
+  /** Stops what is running and what waits, within the time a thread takes to end. The scan stays known. */
+  cancel(): void;
+  close(): void;
+}
+
+interface Task {
+  kind: Kind;
+  request: () => Promise<Request>;
+  source?: ScanSource;
+  end: (ended: Ended<never>) => void;
+  answered: (answer: Answers[Kind]) => void;
+}
+
+const ORDER: readonly Kind[] = ['open', 'size', 'pour', 'picture'];
+
+/**
+ * Talks to one worker at a time, one request at a time. Of each kind only the newest counts: what waits is replaced and what
+ * runs is answered to nobody. A new scan does not wait for the old one: the worker is replaced.
+ */
+export function createEngine(
+  spawn: () => WorkerLike,
+  onProgress: (kind: Kind, share: number) => void,
+): Engine {
+  let worker: WorkerLike | undefined;
+  let current: ScanSource | undefined;
+  let loaded: ScanSource | undefined;
+  let running: Task | undefined;
+  let life = 0;
+  let nextId = 1;
+  const waiting = new Map<Kind, Task>();
+
+  function submit<K extends Kind>(
+    kind: K,
+    request: () => Promise<Request>,
+    source?: ScanSource,
+  ): Promise<Ended<Answers[K]>> {
+    return new Promise((resolve) => {
+      if (kind === 'open' && running !== undefined) stop();
+      waiting.get(kind)?.end({ how: 'dropped' });
+      if (running?.kind === kind) running.end({ how: 'dropped' });
+      waiting.set(kind, {
+        kind,
+        request,
+        end: resolve,
+        answered: (answer) => resolve({ how: 'answered', answer: answer as Answers[K] }),
+        ...(source === undefined ? {} : { source }),
+      });
+      void pump();
+    });
+  }
+
+  async function pump(): Promise<void> {
+    if (running !== undefined) return;
+    const kind = ORDER.find((k) => waiting.has(k));
+    const task = kind === undefined ? undefined : waiting.get(kind);
+    if (task === undefined) return;
+    waiting.delete(task.kind);
+    running = task;
+    const mine = life;
+    const needsScan = task.kind === 'size' || task.kind === 'picture';
+    try {
+      if (needsScan && current !== undefined && loaded !== current) {
+        await ask({ kind: 'open', name: current.name, bytes: await current.bytes() }, task.kind, mine);
+        loaded = current;
+      }
+      const result = await ask(await task.request(), task.kind, mine);
+      if (mine !== life) return;
+      if (task.source !== undefined && result.ok) current = loaded = task.source;
+      task.answered(result);
+    } catch (fault) {
+      if (mine !== life) return;
+      task.end({ how: 'failed', message: fault instanceof Error ? fault.message : String(fault) });
+    }
+    running = undefined;
+    void pump();
+  }
+
+  /** Never settles once the worker it was sent to is gone: `stop` has answered for it. */
+  function ask(request: Request, kind: Kind, mine: number): Promise<Answers[Kind]> {
+    return new Promise((resolve, reject) => {
+      if (mine !== life) return;
+      worker ??= spawn();
+      const id = nextId++;
+      worker.onerror = (event) => reject(new Error(event.message));
+      worker.onmessage = ({ data }) => {
+        if (data.id !== id) return;
+        if (data.say === 'progress') onProgress(kind, data.share);
+        else if (data.say === 'answer') resolve(data.answer);
+        else reject(new Error(data.message));
+      };
+      worker.postMessage({ id, request }, request.kind === 'open' ? [request.bytes] : []);
+    });
+  }
+
+  function stop(): void {
+    life++;
+    worker?.terminate();
+    worker = loaded = undefined;
+    running?.end({ how: 'dropped' });
+    running = undefined;
+    for (const task of waiting.values()) task.end({ how: 'dropped' });
+    waiting.clear();
+  }
+
+  return {
+    open: (source) =>
+      submit('open', async () => ({ kind: 'open', name: source.name, bytes: await source.bytes() }), source),
+    size: (wish) => submit('size', () => Promise.resolve({ kind: 'size', wish })),
+    pour: (inputs) => submit('pour', () => Promise.resolve({ kind: 'pour', inputs })),
+    picture: (place) => submit('picture', () => Promise.resolve({ kind: 'picture', place })),
+    cancel: stop,
+    close: stop,
+  };
+}

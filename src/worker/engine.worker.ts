@@ -1,0 +1,27 @@
+import { answer, type Desk } from './answer';
+import type { Answers, FromWorker, Kind, ToWorker } from './protocol';
+
+/** The few things of a worker's own scope that are used here. */
+interface WorkerScope {
+  onmessage: ((event: MessageEvent<ToWorker>) => void) | null;
+  postMessage(message: FromWorker, transfer?: Transferable[]): void;
+}
+
+const scope = globalThis as unknown as WorkerScope;
+const desk: Desk = {};
+
+scope.onmessage = ({ data: { id, request } }) => {
+  try {
+    const result = answer(desk, request, (share) => scope.postMessage({ id, say: 'progress', share }));
+    scope.postMessage({ id, say: 'answer', answer: result }, buffersOf(result));
+  } catch (fault) {
+    // An Error loses its class on the way to the page: only its message is sent.
+    scope.postMessage({ id, say: 'failed', message: fault instanceof Error ? fault.message : String(fault) });
+  }
+};
+
+function buffersOf(result: Answers[Kind]): Transferable[] {
+  if (!result.ok || !('positions' in result.value)) return [];
+  const { positions, normals, index, rims } = result.value;
+  return [positions.buffer, normals.buffer, index.buffer, rims.buffer];
+}

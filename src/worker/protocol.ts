@@ -1,0 +1,77 @@
+import type { Outcome, Problem } from '../problem';
+import type { UpAxis } from '../geometry';
+import type { FileUnit, Pour, PourInputs, Size, TapedExtent } from '../plan';
+
+/** What the page and the worker say to each other. Plain data only; large buffers are transferred, not copied. */
+export type Request =
+  | { kind: 'open'; name: string; bytes: ArrayBuffer }
+  | { kind: 'size'; wish: SizeWish }
+  | { kind: 'pour'; inputs: PourInputs }
+  | { kind: 'picture'; place: PicturePlace };
+
+export type Kind = Request['kind'];
+
+/** The answer to a request, by its kind. */
+export interface Answers {
+  open: Outcome<Opened>;
+  size: Outcome<Sized>;
+  pour: Outcome<Pour>;
+  picture: Outcome<Picture>;
+}
+
+export interface ToWorker {
+  id: number;
+  request: Request;
+}
+
+/** `failed` is a fault of ours; what the user can fix comes in an answer. */
+export type FromWorker =
+  | { id: number; say: 'progress'; share: number }
+  | { id: number; say: 'answer'; answer: Answers[Kind] }
+  | { id: number; say: 'failed'; message: string };
+
+/** A scan that was read: nothing in it has a unit yet. */
+export interface Opened {
+  format: 'stl' | 'obj';
+  triangles: number;
+  findings: Problem[];
+}
+
+/**
+ * A cut the page asks for. `floor` stays on the surface it was found on, whatever the scale becomes; `height` is a true
+ * length above the lowest point of the scan, so where it lies in the file depends on the scale.
+ */
+export type CutWish =
+  | { by: 'floor'; atUnits: number; keep: 'above' | 'below' }
+  | { by: 'height'; heightMm: number; keep: 'above' | 'below' };
+
+export interface SizeWish {
+  /** Left out while nobody has confirmed it: the engine then assumes +z and says so. */
+  up?: UpAxis;
+  taped?: TapedExtent;
+  fileUnit?: FileUnit;
+  cut?: CutWish;
+}
+
+/** Heights along up. `atUnits` is in file units on the file's own zero, so that a picture can be cut alike. */
+export interface Sized {
+  size: Size;
+  cut?: { atUnits: number; heightMm: number; keep: 'above' | 'below' };
+  floor?: { atUnits: number; topMm: number; heightMm: number };
+}
+
+export interface PicturePlace {
+  up: UpAxis;
+  cut?: { atUnits: number; keep: 'above' | 'below' };
+}
+
+/** The surface to draw: file units, Z up, relative to the middle of its bounds. `rims` holds two ends of every open edge. */
+export interface Picture {
+  positions: Float32Array;
+  /** Of unit length, one a vertex, averaged over its triangles by area. */
+  normals: Float32Array;
+  index: Uint32Array;
+  rims: Float32Array;
+  halfUnits: [number, number, number];
+  triangles: number;
+}

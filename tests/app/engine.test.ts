@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import { createEngine, type Ended, type WorkerLike } from '../../src/worker/engine';
+import { answer, type Desk } from '../../src/worker/answer';
+import type { Answers, FromWorker, ToWorker } from '../../src/worker/protocol';
+import { expectClose } from '../support/close';
+import { valueOf } from '../support/outcome';
+import { box } from '../support/shapes';
+import { stlBytes } from '../support/writeMesh';
+
+/** Stands in for a worker: answers with the real engine, but only when the test lets it. */
+class HeldWorker implements WorkerLike {
+  static all: HeldWorker[] = [];
+  onmessage: ((event: MessageEvent<FromWorker>) => void) | null = null;
+  onerror: ((event: ErrorEvent) => void) | null = null;
+  desk: Desk = {};
+  inbox: ToWorker[] = [];
+  ended = false;
+
+  constructor() {
+    HeldWorker.all.push(this);
+  }
+
+  postMessage(message: ToWorker): void {
+    this.inbox.push(message);
+  }
+
+  terminate(): void {
+    this.ended = true;
+  }
+
+  /** Answers the oldest message. */
+  work(): void {
+    const { id, request } = this.inbox.shift()!;
+    const say = (data: FromWorker): void => this.onmessage?.({ data } as MessageEvent<FromWorker>);
+    const result = answer(this.desk, request, (share) => say({ id, say: 'progress', share }));
+    say({ id, say: 'answer', answer: result });
+  }
+}
+
+const cube = { name: 'cube.stl', bytes: () => Promise.resolve(stlBytes(box([10, 10, 10])).slice().buffer) };
+const broken = { name: 'broken.stl', bytes: () => Promise.resolve(new ArrayBuffer(10)) };
+const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+function volumeOf(ended: Ended<Answers['size']>): number {
+  if (ended.how !== 'answered') throw new Error(`expected an answer, got ${ended.how}`);
+  return valueOf(ended.answer).size.volumeCm3.value;
+}
+
+async function withCube() {
+  HeldWorker.all = [];
+  const heard: string[] = [];
+  const engine = createEngine(
+    () => new HeldWorker(),
+    (kind, share) => heard.push(`${kind} ${share}`),
+  );
+  const opened = engine.open(cube);
+  await settle();
+  HeldWorker.all[0]!.work();
+  expect((await opened).how).toBe('answered');
+  return { engine, heard, worker: HeldWorker.all[0]! };
+}
+
+describe('the engine behind the page', () => {
+  it('answers with progress on the way', async () => {
+    const { engine, heard, worker } = await withCube();
+    const sized = engine.size({ fileUnit: 'mm' });
+    await settle();
+    worker.work();
+    expectClose(volumeOf(await sized), 1, 1e-12, 'cube of 10 mm, cm3');
+    expect(heard.at(-1)).toBe('size 1');
+  });
+
+  it('drops every wish but the newest: the one that runs, and those that wait', async () => {
+    const { engine, worker } = await withCube();
+    const first = engine.size({ fileUnit: 'mm' });
+    await settle();
+    const second = engine.size({ fileUnit: 'cm' });
+    const third = engine.size({ fileUnit: 'm' });
+    expect((await first).how).toBe('dropped');
+    expect((await second).how).toBe('dropped');
+    worker.work();
+    await settle();
+    expect(worker.inbox.map(({ request }) => request)).toEqual([{ kind: 'size', wish: { fileUnit: 'm' } }]);
+    worker.work();
+    expect(await third).toMatchObject({ how: 'answered', answer: { ok: true } });
+  });
+
+  it('cancels by ending the worker, and gives the next one the same scan before it asks', async () => {
+    const { engine, worker } = await withCube();
+    const first = engine.size({ fileUnit: 'mm' });
+    await settle();
+    engine.cancel();
+    expect((await first).how).toBe('dropped');
+    expect(worker.ended).toBe(true);
+    const again = engine.size({ fileUnit: 'mm' });
+    await settle();
+    const next = HeldWorker.all[1]!;
+    expect(next.inbox.map(({ request }) => request.kind)).toEqual(['open']);
+    next.work();
+    await settle();
+    next.work();
+    expectClose(volumeOf(await again), 1, 1e-12, 'cube of 10 mm, cm3');
+  });
+
+  it('keeps the scan it has when another cannot be read', async () => {
+    const { engine, worker } = await withCube();
+    const refused = engine.open(broken);
+    await settle();
+    worker.work();
+    expect(await refused).toMatchObject({ how: 'answered', answer: { ok: false } });
+    const sized = engine.size({ fileUnit: 'mm' });
+    await settle();
+    worker.work();
+    expect(await sized).toMatchObject({ how: 'answered', answer: { ok: true } });
+  });
+
+  it('does not wait for the old scan when a new one is opened', async () => {
+    const { engine, worker } = await withCube();
+    const sized = engine.size({ fileUnit: 'mm' });
+    await settle();
+    const opened = engine.open(cube);
+    expect((await sized).how).toBe('dropped');
+    expect(worker.ended).toBe(true);
+    await settle();
+    HeldWorker.all[1]!.work();
+    expect((await opened).how).toBe('answered');
+  });
+
+  it('hands on a fault of ours as one', async () => {
+    const { engine, worker } = await withCube();
+    const sized = engine.size({ fileUnit: 'mm' });
+    await settle();
+    worker.onmessage?.({
+      data: { id: worker.inbox[0]!.id, say: 'failed', message: 'expected X, got Y' },
+    } as MessageEvent<FromWorker>);
+    expect(await sized).toEqual({ how: 'failed', message: 'expected X, got Y' });
+  });
+});

@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { bad, good } from '../../src/problem';
+import { KG_M3_PER_LB_FT3 } from '../../src/units';
+import { ticketReducer, type Action } from '../../src/app/ticket/reducer';
+import { SAMPLE_CARDS } from '../../src/app/ticket/sampleCards';
+import { newTicket, type Ticket } from '../../src/app/ticket/state';
+import { cardOf, pourInputsOf, sizeWishOf } from '../../src/app/ticket/wishes';
+import { expectClose } from '../support/close';
+import { problemOf, valueOf } from '../support/outcome';
+
+const sourceOf = (name: string) => ({ name, bytes: () => Promise.resolve(new ArrayBuffer(0)) });
+const openedAs = (name: string): Action => ({
+  do: 'opened',
+  source: sourceOf(name),
+  ended: { how: 'answered', answer: good({ format: 'stl', triangles: 12, findings: [] }) },
+});
+const after = (...actions: Action[]): Ticket => actions.reduce(ticketReducer, newTicket());
+const light = SAMPLE_CARDS[0]!;
+
+describe('what the engine is asked', () => {
+  it('says nothing of a tape or a way up that nobody confirmed', () => {
+    expect(sizeWishOf(after(openedAs('a.stl')))).toEqual({});
+  });
+
+  it('takes a bare number in the unit beside the box and a typed unit before it', () => {
+    const inInches = after(
+      { do: 'unit', field: 'tape', unit: 'in' },
+      { do: 'type', field: 'tape', text: '10' },
+    );
+    expect(sizeWishOf(inInches).taped).toEqual({ along: 'tall', lengthMm: 254 });
+    expect(
+      sizeWishOf(ticketReducer(inInches, { do: 'type', field: 'tape', text: '10 mm' })).taped?.lengthMm,
+    ).toBe(10);
+  });
+
+  it('leaves a number with two meanings out until one is picked, and forgets the pick on typing', () => {
+    const asked = after({ do: 'type', field: 'tape', text: '1,250' });
+    expect(sizeWishOf(asked)).toEqual({});
+    const picked = ticketReducer(asked, { do: 'pick', field: 'tape', text: '1250 mm', value: 1250 });
+    expect(sizeWishOf(picked).taped?.lengthMm).toBe(1250);
+    expect(sizeWishOf(ticketReducer(picked, { do: 'type', field: 'tape', text: '1,250' }))).toEqual({});
+  });
+
+  it('does not mix the two ways of saying the scale', () => {
+    const both = after({ do: 'type', field: 'tape', text: '290' }, { do: 'fileUnit', unit: 'in' });
+    expect(sizeWishOf(both)).toEqual({ fileUnit: 'in' });
+    expect(sizeWishOf(ticketReducer(both, { do: 'scaleWay', way: 'tape' })).taped?.lengthMm).toBe(290);
+  });
+});
+
+describe('the foam card', () => {
+  it('reads the sample card as the shop has it: 6 lb/ft3, A:B 100:55 by weight', () => {
+    const card = valueOf(cardOf(after({ do: 'card', card: light }))!);
+    expectClose(card.freeRiseKgM3, 6 * KG_M3_PER_LB_FT3, 1e-12, 'free rise');
+    expect(card.ratio).toEqual({ a: 100, b: 55, by: 'mass' });
+  });
+
+  it('wants both densities for a ratio by volume', () => {
+    const byVolume = after({ do: 'card', card: SAMPLE_CARDS[1]! }, { do: 'foam', foam: { by: 'volume' } });
+    expect(problemOf(cardOf(byVolume)!).code).toBe('PART_DENSITIES_NEEDED');
+  });
+
+  it('is no card while a figure is missing or waits for its meaning', () => {
+    expect(cardOf(newTicket())).toBeUndefined();
+    expect(
+      cardOf(after({ do: 'card', card: light }, { do: 'type', field: 'densityA', text: '1,100' })),
+    ).toBeUndefined();
+  });
+});
+
+describe('a new scan', () => {
+  const typed: Action[] = [
+    openedAs('a.stl'),
+    { do: 'up', axis: '+y' },
+    { do: 'type', field: 'tape', text: '290' },
+    { do: 'card', card: light },
+  ];
+
+  it('keeps all that was said when the file cannot be read', () => {
+    const before = after(...typed);
+    const refused = ticketReducer(ticketReducer(before, { do: 'opening', source: sourceOf('b.stl') }), {
+      do: 'opened',
+      source: sourceOf('b.stl'),
+      ended: { how: 'answered', answer: bad('EMPTY_FILE') },
+    });
+    expect(refused.scan?.source.name).toBe('a.stl');
+    expect(sizeWishOf(refused)).toEqual(sizeWishOf(before));
+    expect(refused.opening.problem?.code).toBe('EMPTY_FILE');
+  });
+
+  it('of another name takes neither its tape nor its way up from the last, but keeps the foam', () => {
+    const next = after(...typed, openedAs('b.stl'));
+    expect(sizeWishOf(next)).toEqual({});
+    expect(cardOf(next)?.ok).toBe(true);
+  });
+
+  it('of the same name is the same piece, exported again', () => {
+    expect(sizeWishOf(after(...typed, openedAs('a.stl'))).taped?.lengthMm).toBe(290);
+  });
+
+  it('asks again for what a file that could not be read had stopped', () => {
+    const running = ticketReducer(after(...typed), { do: 'start', job: 'size' });
+    const refused = ticketReducer(ticketReducer(running, { do: 'opening', source: sourceOf('b.stl') }), {
+      do: 'opened',
+      source: sourceOf('b.stl'),
+      ended: { how: 'answered', answer: bad('EMPTY_FILE') },
+    });
+    expect(refused.attempt).toBe(running.attempt + 1);
+  });
+});
+
+it('asks for no grams before there is a volume', () => {
+  expect(pourInputsOf(after({ do: 'card', card: light }))).toBeUndefined();
+});
