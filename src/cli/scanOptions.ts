@@ -1,7 +1,8 @@
 import { bad, good, type Outcome } from '../problem';
-import { readScan, SCAN_FORMATS, UP_AXES, type CutPlane, type ScanFile, type UpAxis } from '../geometry';
+import { readScan, SCAN_FORMATS, UP_AXES, type ScanFile, type UpAxis } from '../geometry';
 import {
   FILE_UNITS,
+  type Cut,
   sizeScan,
   type Along,
   type FileUnit,
@@ -25,7 +26,8 @@ export const SCAN_OPTIONS: readonly OptionSpec[] = [
   { flags: '--up <axis>', about: 'axis of the file that is up as poured (assumed +z)', choices: UP_AXES },
   {
     flags: '--cut <plane>',
-    about: 'keep the side above a plane, "z=12mm" ("z<=12mm": below); in the file\'s own zero, turned up',
+    about:
+      'keep the side above a plane, "z=12mm" ("z<=12mm": below; "z=0.5 units": file units); on the file\'s own zero, turned up',
     repeat: true,
   },
   {
@@ -102,23 +104,30 @@ function spanOption(options: OptionValues): Outcome<Span | undefined> {
   return good({ from: [from[0]!, from[1]!, from[2]!], to: [to[0]!, to[1]!, to[2]!], lengthMm: length.value });
 }
 
-/** "z=12mm" and "z>=12mm" keep the side above, "z<=12mm" the side below. */
-function cutOptions(texts: readonly string[]): Outcome<CutPlane[]> {
-  const cuts: CutPlane[] = [];
+/** "z=12mm" and "z>=12mm" keep the side above, "z<=12mm" the side below; "z=0.5 units" is in units of the file. */
+function cutOptions(texts: readonly string[]): Outcome<Cut[]> {
+  const cuts: Cut[] = [];
   for (const text of texts) {
-    const match = /^\s*([xyz])\s*(<=|>=|=)\s*([+-]?)(.+)$/.exec(text);
-    if (match === null)
+    const match = /^\s*([xyz])\s*(<=|>=|=)\s*([+-]?)\s*(\S.*)$/.exec(text);
+    if (match === null) {
       return bad('BAD_CALL', {
         text: `--cut "${text}" is not a plane.`,
         hint: 'Write an axis and a height: "z=12mm", or "z<=12mm" to keep the lower side.',
       });
-    const at = quantityOption('--cut', match[4]!, 'length', 'mm', true);
+    }
+    const [, axis, sense, sign, place] = match;
+    const side = {
+      axis: 'xyz'.indexOf(axis!) as 0 | 1 | 2,
+      keep: sense === '<=' ? 'below' : 'above',
+    } as const;
+    const inUnits = /^([\d.]+)\s*units?$/.exec(place!);
+    const at =
+      inUnits === null
+        ? quantityOption('--cut', place!, 'length', 'mm', true)
+        : quantityOption('--cut', inUnits[1]!, 'length', 'mm', true);
     if (!at.ok) return at;
-    cuts.push({
-      axis: 'xyz'.indexOf(match[1]!) as 0 | 1 | 2,
-      atMm: (match[3] === '-' ? -1 : 1) * at.value,
-      keep: match[2] === '<=' ? 'below' : 'above',
-    });
+    const value = sign === '-' ? -at.value : at.value;
+    cuts.push(inUnits === null ? { ...side, atMm: value } : { ...side, atUnits: value });
   }
   return good(cuts);
 }

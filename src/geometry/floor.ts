@@ -8,7 +8,10 @@ const BINS = 200;
 const LOWEST_BINS = 30;
 
 export interface Floor {
-  /** Height of the table's top, mm, on the placed mesh's own zero. */
+  /**
+   * Height on the placed mesh's own zero, mm, just above the table's top: its mean and three standard deviations of its roughness,
+   * so that a cut there leaves no skin of it.
+   */
   topMm: number;
   areaMm2: number;
 }
@@ -20,19 +23,24 @@ export interface Floor {
 export function findFloor(mesh: TriangleMesh, bounds: Bounds = boundsOf(mesh)): Floor | undefined {
   const [width, depth, height] = extentsOf(bounds);
   if (!(height > 0)) return undefined;
+  const lowestMm = bounds.min[2];
   const binMm = height / BINS;
-  const areaMm2 = new Float64Array(LOWEST_BINS + 1);
-  const moment = new Float64Array(LOWEST_BINS + 1);
-  eachLevelTriangle(mesh, bounds.min[2] + LOWEST_BINS * binMm, (areaOfOne, zMm) => {
-    const bin = Math.floor((zMm - bounds.min[2]) / binMm);
-    areaMm2[bin]! += areaOfOne;
-    moment[bin]! += areaOfOne * zMm;
+  const bins = Array.from({ length: LOWEST_BINS + 1 }, () => ({ areaMm2: 0, first: 0, second: 0 }));
+  eachLevelTriangle(mesh, lowestMm + LOWEST_BINS * binMm, (areaMm2, zMm) => {
+    const above = zMm - lowestMm;
+    const bin = bins[Math.floor(above / binMm)]!;
+    bin.areaMm2 += areaMm2;
+    bin.first += areaMm2 * above;
+    bin.second += areaMm2 * above * above;
   });
   let best = 0;
-  const pairOf = (bin: number): number => areaMm2[bin]! + areaMm2[bin + 1]!;
-  for (let bin = 1; bin < LOWEST_BINS; bin++) if (pairOf(bin) > pairOf(best)) best = bin;
-  if (pairOf(best) < FOOTPRINT_SHARE * width * depth) return undefined;
-  return { topMm: (moment[best]! + moment[best + 1]!) / pairOf(best), areaMm2: pairOf(best) };
+  const pairOf = (at: number): number => bins[at]!.areaMm2 + bins[at + 1]!.areaMm2;
+  for (let at = 1; at < LOWEST_BINS; at++) if (pairOf(at) > pairOf(best)) best = at;
+  const areaMm2 = pairOf(best);
+  if (areaMm2 < FOOTPRINT_SHARE * width * depth) return undefined;
+  const mean = (bins[best]!.first + bins[best + 1]!.first) / areaMm2;
+  const variance = (bins[best]!.second + bins[best + 1]!.second) / areaMm2 - mean * mean;
+  return { topMm: lowestMm + mean + 3 * Math.sqrt(Math.max(0, variance)), areaMm2 };
 }
 
 /** Every level, upward triangle whose first corner and middle lie below a height. */

@@ -42,11 +42,14 @@ export function boundsOf({ positions: p, triangles }: TriangleMesh): Bounds {
 
 /** The smallest bounds around all of these. */
 export function boundsAround(all: readonly Bounds[]): Bounds {
-  const pick = (k: 0 | 1 | 2, end: 'min' | 'max'): number => Math[end](...all.map((b) => b[end][k]));
-  return {
-    min: [pick(0, 'min'), pick(1, 'min'), pick(2, 'min')],
-    max: [pick(0, 'max'), pick(1, 'max'), pick(2, 'max')],
-  };
+  const around: Bounds = { min: [Infinity, Infinity, Infinity], max: [-Infinity, -Infinity, -Infinity] };
+  for (const { min, max } of all) {
+    for (const k of [0, 1, 2] as const) {
+      around.min[k] = Math.min(around.min[k], min[k]);
+      around.max[k] = Math.max(around.max[k], max[k]);
+    }
+  }
+  return around;
 }
 
 export const centreOf = ({ min, max }: Bounds): [number, number, number] => [

@@ -1,4 +1,5 @@
 /** The one place where shapes meet numbers. */
+export type { Cut } from './cuts';
 export { planPour, type Pour, type PourInputs } from './planPour';
 export {
   FILE_UNITS,

@@ -1,4 +1,5 @@
 import { bad, good, type Outcome } from '../problem';
+import { planeInUnits, type Cut } from './cuts';
 import { findZero } from './findZero';
 import {
   boundsOf,
@@ -6,7 +7,6 @@ import {
   extentsOf,
   measureSolid,
   placeMesh,
-  type CutPlane,
   type TriangleMesh,
   type UpAxis,
 } from '../geometry';
@@ -42,7 +42,7 @@ export interface ScaleOptions {
   taped?: readonly TapedExtent[];
   span?: Span;
   up: UpAxis;
-  cuts: readonly CutPlane[];
+  cuts: readonly Cut[];
 }
 
 export interface Scale {
@@ -117,17 +117,18 @@ function sizeUnderEachUnit(mesh: TriangleMesh, up: UpAxis): Record<string, numbe
 }
 
 /**
- * Millimetres per unit from one extent of what is left after the cuts. A cut is given in mm, so where it lies in the file
- * depends on the scale that is looked for: the scale at which what is left measures what the tape says.
+ * Millimetres per unit from one extent of what is left after the cuts. A cut given in mm lies elsewhere in the file
+ * at another scale, so both are sought together: the scale at which what is left measures what the tape says.
  */
 function scaleFromExtent(mesh: TriangleMesh, options: ScaleOptions, taped: TapedExtent): Outcome<number> {
   const axis = AXIS_OF[taped.along];
   const turned = placeMesh(mesh, { up: options.up, mmPerUnit: 1 });
   const uncut = taped.lengthMm / bodyExtent(turned, axis);
   if (options.cuts.length === 0) return good(uncut);
+  const bounds = boundsOf(turned);
   const tooLongMm = (mmPerUnit: number): number => {
-    const cuts = options.cuts.map((cut) => ({ ...cut, atMm: cut.atMm / mmPerUnit }));
-    return mmPerUnit * bodyExtent(cutMesh(turned, cuts).mesh, axis) - taped.lengthMm;
+    const planes = options.cuts.map((cut) => planeInUnits(cut, bounds, mmPerUnit));
+    return mmPerUnit * bodyExtent(cutMesh(turned, planes).mesh, axis) - taped.lengthMm;
   };
   const mmPerUnit = findZero(tooLongMm, uncut);
   return mmPerUnit === undefined ? bad('SCALE_UNREACHED', { by: taped.along }) : good(mmPerUnit);

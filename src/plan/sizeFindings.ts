@@ -1,4 +1,5 @@
-import { diagonalOf, type CutPlane, type Floor, type ScanFile, type SolidMeasure } from '../geometry';
+import { diagonalOf, type Floor, type ScanFile, type SolidMeasure } from '../geometry';
+import type { Cut } from './cuts';
 import { finding, type Problem, type Status } from '../problem';
 import { SAME_SCALE_SHARE, type Scale } from './scale';
 import type { SizeDoubts } from './sizeDoubts';
@@ -19,7 +20,7 @@ export interface SizeFacts {
   solid: SolidMeasure;
   scale: Scale;
   doubts: SizeDoubts;
-  cuts: readonly CutPlane[];
+  cuts: readonly Cut[];
   floor: Floor | undefined;
   removedCm3: number | undefined;
 }
@@ -179,7 +180,7 @@ function scaleFindings({ solid, scale }: SizeFacts): Problem[] {
   return found;
 }
 
-function table({ cuts, floor, removedCm3, solid }: SizeFacts): Problem[] {
+function table({ cuts, floor, removedCm3, solid, scale }: SizeFacts): Problem[] {
   if (cuts.length > 0) {
     const values = { count: cuts.length, keptCm3: solid.volumeMm3 / 1000 };
     return [
@@ -191,7 +192,7 @@ function table({ cuts, floor, removedCm3, solid }: SizeFacts): Problem[] {
     finding(
       'FLOOR_FOUND',
       'look',
-      { topMm: floor.topMm, areaCm2: floor.areaMm2 / 100 },
+      { topMm: floor.topMm, topUnits: floor.topMm / scale.mmPerUnit, areaCm2: floor.areaMm2 / 100 },
       { zMm: floor.topMm },
     ),
   ];

@@ -1,6 +1,7 @@
 import type { Assumption, Estimate, Source } from '../estimate';
 import { bad, good, type Outcome, type Problem } from '../problem';
 import {
+  boundsOf,
   cutMesh,
   findFloor,
   measureSolid,
@@ -14,6 +15,7 @@ import {
   type UpAxis,
 } from '../geometry';
 import { settleScale, type FileUnit, type Scale, type Span, type TapedExtent } from './scale';
+import { planeInMm, type Cut } from './cuts';
 import { doubtsOf, MM3_PER_CM3, type SizeDoubts } from './sizeDoubts';
 import { sizeFindings } from './sizeFindings';
 
@@ -23,7 +25,7 @@ export interface SizeOptions {
   span?: Span;
   /** Which axis of the file is up as poured; +z is assumed, and said, when it is not given. */
   up?: UpAxis;
-  cuts?: readonly CutPlane[];
+  cuts?: readonly Cut[];
   onProgress?: (share: number) => void;
 }
 
@@ -43,6 +45,8 @@ export interface Size {
   up: UpAxis;
   doubts: SizeDoubts;
   floor?: Floor;
+  /** The cuts as they were made, mm on the placed piece's own zero. */
+  cuts: CutPlane[];
   assumptions: Assumption[];
   findings: Problem[];
 }
@@ -62,7 +66,10 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
   options.onProgress?.(0.2);
   const placed = placeMesh(scan.mesh, { up, mmPerUnit: scale.value.mmPerUnit });
   const coordinateStepMm = scan.coordinateStep * scale.value.mmPerUnit;
-  const cut = measureCut(placed, cuts, coordinateStepMm, (share) => options.onProgress?.(0.2 + 0.8 * share));
+  const planes = planesOf(scan.mesh, up, cuts, scale.value.mmPerUnit);
+  const cut = measureCut(placed, planes, coordinateStepMm, (share) =>
+    options.onProgress?.(0.2 + 0.8 * share),
+  );
   if (!cut.ok) return cut;
   const { solid, removedCm3 } = cut.value;
   const doubts = doubtsOf(solid, scale.value);
@@ -81,6 +88,7 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
     up,
     doubts,
     assumptions: options.up === undefined ? [UP_ASSUMED] : [],
+    cuts: planes,
     findings: [],
     ...(floor === undefined ? {} : { floor }),
   };
@@ -89,6 +97,12 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
 }
 
 const UP_ASSUMED: Assumption = { name: 'up', value: '+z', unit: '', from: 'assumed' };
+
+function planesOf(mesh: TriangleMesh, up: UpAxis, cuts: readonly Cut[], mmPerUnit: number): CutPlane[] {
+  if (cuts.length === 0) return [];
+  const bounds = boundsOf(placeMesh(mesh, { up, mmPerUnit: 1 }));
+  return cuts.map((cut) => planeInMm(cut, bounds, mmPerUnit));
+}
 
 interface CutSolid {
   solid: SolidMeasure;

@@ -32,7 +32,7 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
   }),
   FLOOR_FOUND: (v) => ({
     text: `A level floor of ${amount(v.areaCm2)} cm² lies under the piece, its top at z = ${amount(v.topMm)} mm.`,
-    hint: `If it is the table, cut it off: --cut "z=${Number(Number(v.topMm).toFixed(2))}mm".`,
+    hint: `If it is the table, cut it off: --cut "z=${Number(Number(v.topUnits).toPrecision(9))} units".`,
   }),
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),

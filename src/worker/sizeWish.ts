@@ -1,47 +1,41 @@
 import { boundsOf, placeMesh, type ScanFile } from '../geometry';
-import { sizeScan, type SizeOptions } from '../plan';
+import { sizeScan, type Cut, type SizeOptions } from '../plan';
 import { good, type Outcome } from '../problem';
-import type { Sized, SizeWish } from './protocol';
-import { settleCut, type SettledCut } from './settleCut';
+import type { CutWish, Sized, SizeWish } from './protocol';
 
-/** Sizes a scan as the page wishes it. Errors: those of `sizeScan` and `settleCut`. */
+/** Sizes a scan as the page wishes it. Errors: those of `sizeScan`. */
 export function sizeWish(
   scan: ScanFile,
   wish: SizeWish,
   onProgress: (share: number) => void,
 ): Outcome<Sized> {
-  const turned = placeMesh(scan.mesh, { up: wish.up ?? '+z', mmPerUnit: 1 });
-  const { cut } = wish;
-  const settled = cut === undefined ? undefined : settleCut(turned, { ...wish, cut });
-  if (settled?.ok === false) return settled;
-  const size = sizeScan(scan, { ...optionsOf(wish, settled?.value), onProgress });
+  const size = sizeScan(scan, { ...optionsOf(wish), onProgress });
   if (!size.ok) return size;
   const { mmPerUnit } = size.value.scale;
-  const lowestMm = boundsOf(turned).min[2] * mmPerUnit;
-  const at = settled?.value.plane;
+  const lowestMm = mmPerUnit * boundsOf(placeMesh(scan.mesh, { up: size.value.up, mmPerUnit: 1 })).min[2];
+  const plane = size.value.cuts[0];
   const top = size.value.floor?.topMm;
   return good({
     size: size.value,
-    ...(at === undefined
+    ...(plane === undefined
       ? {}
-      : { cut: { atUnits: at.atMm / mmPerUnit, heightMm: at.atMm - lowestMm, keep: at.keep } }),
+      : { cut: { atUnits: plane.atMm / mmPerUnit, heightMm: plane.atMm - lowestMm, keep: plane.keep } }),
     ...(top === undefined
       ? {}
       : { floor: { atUnits: top / mmPerUnit, topMm: top, heightMm: top - lowestMm } }),
   });
 }
 
-/** With a cut, the taped extent is known in file units: told as a distance, it is not sought a second time. */
-function optionsOf({ up, taped, fileUnit }: SizeWish, settled: SettledCut | undefined): SizeOptions {
-  const tapedUnits = settled?.tapedUnits;
+function optionsOf({ up, taped, fileUnit, cut }: SizeWish): SizeOptions {
   return {
     ...(up === undefined ? {} : { up }),
     ...(fileUnit === undefined ? {} : { fileUnit }),
-    ...(settled === undefined ? {} : { cuts: [settled.plane] }),
-    ...(taped === undefined
-      ? {}
-      : tapedUnits === undefined
-        ? { taped: [taped] }
-        : { span: { from: [0, 0, 0], to: [0, 0, tapedUnits], lengthMm: taped.lengthMm } }),
+    ...(taped === undefined ? {} : { taped: [taped] }),
+    ...(cut === undefined ? {} : { cuts: [cutOf(cut)] }),
   };
 }
+
+const cutOf = (cut: CutWish): Cut =>
+  cut.by === 'floor'
+    ? { axis: 2, keep: cut.keep, atUnits: cut.atUnits }
+    : { axis: 2, keep: cut.keep, aboveLowestMm: cut.heightMm };

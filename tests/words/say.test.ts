@@ -115,6 +115,7 @@ const VALUES: Problem['values'] = {
   wideUnits: 10.4,
   deepUnits: 9,
   topMm: 10,
+  topUnits: 10,
   keptCm3: 300,
   volumeCm3: 50,
   doubtCm3: 20,

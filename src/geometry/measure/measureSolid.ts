@@ -1,6 +1,6 @@
 import { bad, good, type Outcome } from '../../problem';
 import { measureRim, rimDoubtMm3, type Rim } from '../repair/rims';
-import { boundsAround, boundsOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
+import { boundsAround, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
 import { closeSurface, type ClosedSurface } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
 import { assignRoles, type Role, type Roles } from './roles';
@@ -29,18 +29,17 @@ export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome
   if (mesh.triangles.length === 0) return bad('NO_TRIANGLES');
   const broken = unfitCorner(mesh);
   if (broken !== undefined) return bad('BAD_NUMBER', { text: broken });
-  const whole = boundsOf(mesh);
-  if (diagonalOf(whole) === 0) return bad('DEGENERATE_ONLY', { collapsed: mesh.triangles.length / 3 });
-  if (!(diagonalOf(whole) > SMALLEST_MM))
-    return bad('TOO_SMALL', { longestMm: Math.max(...extentsOf(whole)) });
   const surface = closeSurface(mesh);
   progress(0.5);
   if (surface.capped.surfaceCount === 0) return nothingLeft(surface.counts);
   const table = tabulatePieces(surface.capped, surface.pairs, surface.loops, options.isCutVertex);
+  const scanBounds = boundsAround(table.pieces.map((piece) => piece.bounds));
+  if (!(diagonalOf(scanBounds) > SMALLEST_MM))
+    return bad('TOO_SMALL', { longestMm: Math.max(...extentsOf(scanBounds)) });
   const roles = assignRoles(surface.capped.mesh, table);
   progress(0.7);
   const rims = measureRims(surface, table, roles, options);
-  const solid: SolidMeasure = { ...sumUp(surface, table, roles, rims, options), scanBounds: whole };
+  const solid: SolidMeasure = { ...sumUp(surface, table, roles, rims, options), scanBounds };
   progress(1);
   return refusal(solid, surface, table) ?? good(solid);
 }
@@ -48,9 +47,14 @@ export function measureSolid(mesh: TriangleMesh, options: SolidOptions): Outcome
 /** A coordinate that a triangle uses and that is no finite number, as text. Readers refuse these; a caller's mesh may hold one. */
 function unfitCorner({ positions, triangles }: TriangleMesh): string | undefined {
   // All vertices first, in order and fast; only where one is off does it matter whether a triangle uses it.
-  if (positions.every(Number.isFinite)) return undefined;
-  const vertex = triangles.find((v) => !positions.subarray(3 * v, 3 * v + 3).every(Number.isFinite));
+  if (allFinite(positions, 0, positions.length)) return undefined;
+  const vertex = triangles.find((v) => !allFinite(positions, 3 * v, 3 * v + 3));
   return vertex === undefined ? undefined : [...positions.subarray(3 * vertex, 3 * vertex + 3)].join(', ');
+}
+
+function allFinite(numbers: Float64Array, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (!Number.isFinite(numbers[i]!)) return false;
+  return true;
 }
 
 const isCounted = (role: Role): boolean => role === 'body' || role === 'void' || role === 'inner solid';
