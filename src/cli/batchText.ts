@@ -6,7 +6,7 @@ import { batchBecause, chanceWords, gramsLine } from '../words/batchWords';
 import { POUR_CAUTIONS } from '../words/cautions';
 import { say } from '../words/say';
 import { amount } from '../words/sentence';
-import { STATUS_WORDS } from './sizeText';
+import { STATUS_WORDS } from '../words/statusWords';
 
 /** The batch for a person: checks, what was assumed, why, cautions; the grams last. */
 export function batchText(

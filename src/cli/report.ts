@@ -12,8 +12,15 @@ export const showOf = (options: OptionValues): Show =>
 /** The answer, to stdout or to the file of -o. */
 export function answer(text: string, options: OptionValues, io: Io): void {
   const target = textOf(options, 'output');
-  if (target === undefined || target === '-') io.out(`${text}\n`);
-  else io.writeFile(target, `${text}\n`);
+  if (target === undefined || target === '-') {
+    io.out(`${text}\n`);
+    return;
+  }
+  try {
+    io.writeFile(target, `${text}\n`);
+  } catch (e) {
+    throw new CannotWrite(target, e instanceof Error ? e.message : String(e));
+  }
 }
 
 /** No answer: what, where, how far off, what to do. To stderr in words, or to stdout as JSON. */
@@ -24,4 +31,13 @@ export function complain(problem: Problem, options: OptionValues, io: Io, file?:
     io.note(`${file === undefined ? '' : `${file}: `}${text}\n  ${hint}\n`);
   }
   return exitOf(problem.code);
+}
+
+/** The file of -o can not be written: a wrong call, told by `run`. */
+export class CannotWrite extends Error {
+  readonly file: string;
+  constructor(file: string, why: string) {
+    super(`${file} can not be written: ${why}`);
+    this.file = file;
+  }
 }

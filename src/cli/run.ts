@@ -3,7 +3,7 @@ import { COMMON_OPTIONS, type CommandSpec, type OptionSpec, type OptionValues } 
 import { COMMANDS } from './commands';
 import { EXIT, type ExitCode } from './exit';
 import type { Io } from './io';
-import { complain } from './report';
+import { CannotWrite, complain } from './report';
 
 /** Runs one call of the program and returns its exit code; nothing here touches the process. */
 export function run(args: readonly string[], io: Io, version: string): ExitCode {
@@ -22,6 +22,12 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
     program.parse(args, { from: 'user' });
     return exit;
   } catch (e) {
+    if (e instanceof CannotWrite) {
+      io.note(
+        `${e.message}\n  Check the folder, its rights and the room on the disk. Nothing was lost: run it again with another -o.\n`,
+      );
+      return EXIT.badCall;
+    }
     if (!(e instanceof CommanderError)) throw e;
     if (e.exitCode === 0) return EXIT.answered;
     if (args.includes('--json')) {

@@ -4,8 +4,7 @@ import { assumptionWords } from '../words/assumptionWords';
 import { say } from '../words/say';
 import { amount } from '../words/sentence';
 import { sizeBecause } from '../words/sizeWords';
-
-export const STATUS_WORDS = { fine: 'Fine', look: 'Look', stop: 'Stop', unknown: 'Not checked' } as const;
+import { STATUS_WORDS } from '../words/statusWords';
 
 /** The size of one scan for a person: findings first, the volume last, as it is what stays on the screen. */
 export function sizeText(file: string, size: Size, show: Show): string {

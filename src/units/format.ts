@@ -34,8 +34,10 @@ export const formatRatio = (ratio: RatioValue): string => `${numberText(ratio.a)
 /** `1 %`, `0.5 %`: three significant digits at most. */
 export const formatShare = (share: number): string => `${Number((100 * share).toPrecision(3))} %`;
 
-/** Grams as the scale shows them: as many decimals as its step has. */
-export const formatGrams = (massG: number, stepG: number): string => `${massG.toFixed(decimalsOf(stepG))} g`;
+/** Grams as the scale shows them, without the unit: as many decimals as its step has. */
+export const gramsText = (massG: number, stepG: number): string => grouped(massG.toFixed(decimalsOf(stepG)));
+
+export const formatGrams = (massG: number, stepG: number): string => `${gramsText(massG, stepG)} g`;
 
 /** A number without unit, without trailing zeros and without separators. */
 export function numberText(value: number): string {
@@ -73,11 +75,15 @@ const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
   plain: (value) => [numberText(value)],
 };
 
-/** At most so many decimals, no trailing zeros, never "-0"; thousands apart by a thin space. */
-function upTo(value: number, decimals: number): string {
-  const [whole = '', fraction] = String(Number(value.toFixed(decimals)) + 0).split('.');
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, '\u2009');
-  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+/** At most so many decimals, no trailing zeros, never "-0". */
+const upTo = (value: number, decimals: number): string =>
+  grouped(String(Number(value.toFixed(decimals)) + 0));
+
+/** Thousands apart by a thin space. */
+function grouped(digits: string): string {
+  const [whole = '', fraction] = digits.split('.');
+  const thousands = whole.replace(/\B(?=(\d{3})+$)/g, '\u2009');
+  return fraction === undefined ? thousands : `${thousands}.${fraction}`;
 }
 
 function poundsAndOunces(massG: number): string {

@@ -1,6 +1,7 @@
-import type { Size } from '../plan';
+import type { FileUnit, Size } from '../plan';
 import { formatLength, type Show } from '../units';
 import { amount, percent } from './sentence';
+import { UNIT_NAMES } from './unitNames';
 
 /** Why the size is what it is, one line each: method, scale, and what the range is made of. */
 export function sizeBecause(size: Size, show: Show = 'both'): string[] {
@@ -15,19 +16,10 @@ function methodLine({ method, closed, rims }: Size): string {
   return 'The open rims are closed by cones; the volume of the closed surface follows from the divergence theorem.';
 }
 
-/** How a scale is called that is a unit within 1 %. */
-const UNIT_WORDS: Readonly<Record<string, string>> = {
-  mm: 'a millimeter',
-  cm: 'a centimeter',
-  m: 'a meter',
-  in: 'an inch',
-  ft: 'a foot',
-};
-
 function scaleLine({ scale }: Size): string {
   const unit = `one unit of the file is ${amount(scale.mmPerUnit, 5)} mm`;
   if (scale.from === 'given') return `You said so: ${unit}.`;
-  const named = UNIT_WORDS[scale.fileUnit];
+  const named = scale.fileUnit in UNIT_NAMES ? UNIT_NAMES[scale.fileUnit as FileUnit].one : undefined;
   return `By your tape ${unit}${named === undefined ? '' : `, ${named} within 1 %`}; a tape is off by up to ${percent(scale.doubtShare)} here.`;
 }
 

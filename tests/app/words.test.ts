@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gramsText } from '../../src/app/words/figures';
+import { gramsText } from '../../src/units';
 import { oneTwoFive } from '../../src/viewer/oneTwoFive';
 
 describe('grams as the scale shows them', () => {

@@ -15,6 +15,8 @@ export interface Desk {
   files?: Readonly<Record<string, string | Uint8Array>>;
   stdin?: Uint8Array;
   isTerminal?: boolean;
+  /** The disk refuses to be written to, with these words. */
+  cannotWrite?: string;
 }
 
 /** Sample meshes can be opened by their plain names. */
@@ -31,7 +33,10 @@ export function call(args: readonly string[], desk: Desk = {}): Called {
     readStdin: () => desk.stdin ?? new Uint8Array(),
     readSample: sampleBytes,
     makeFolder: (path) => void called.folders.push(path),
-    writeFile: (path, data) => void called.files.set(path, data),
+    writeFile: (path, data) => {
+      if (desk.cannotWrite !== undefined) throw new Error(desk.cannotWrite);
+      called.files.set(path, data);
+    },
     isTerminal: desk.isTerminal ?? false,
   };
   called.exit = run(args, io, '0.0.0-test');

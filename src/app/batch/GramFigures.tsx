@@ -1,7 +1,7 @@
 import { ratioSentenceParts, type Batch } from '../../yield';
 import { formatRatio } from '../../units';
 import { Letter } from '../parts/Letter';
-import { gramsText } from '../words/figures';
+import { gramsText } from '../../units';
 
 /** A left, B right at every width; B is weighed first. Below each, what the scale will read. */
 export function GramFigures({ batch }: { batch: Batch }) {

@@ -6,7 +6,7 @@ import { Figure, Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
 import { chanceWords } from '../../words/batchWords';
-import { gramsText } from '../words/figures';
+import { gramsText } from '../../units';
 import type { BatchProps } from './batchProps';
 import { GramFigures } from './GramFigures';
 import { PourSum } from './PourSum';

@@ -7,7 +7,8 @@ import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { QuantityField } from '../parts/QuantityField';
 import { SourceTag } from '../parts/SourceTag';
-import { ALONG_NAMES, UNIT_NAMES } from '../words/unitNames';
+import { ALONG_NAMES } from '../words/unitNames';
+import { UNIT_NAMES } from '../../words/unitNames';
 import type { AskProps } from './askProps';
 
 export function UnitQuestion({ ticket, dispatch, mark }: AskProps) {

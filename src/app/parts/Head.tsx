@@ -1,6 +1,6 @@
 import { amount } from '../../words/sentence';
 import type { Ticket } from '../ticket/state';
-import { gramsText } from '../words/figures';
+import { gramsText } from '../../units';
 import { Letter } from './Letter';
 
 /** Name of the ticket and what it has come to so far. */

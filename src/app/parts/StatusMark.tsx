@@ -1,5 +1,5 @@
 import type { Status } from '../../problem';
-import { STATUS_WORDS } from '../words/statuses';
+import { STATUS_WORDS } from '../../words/statusWords';
 
 /** Open: nothing to say yet. The other four are the engine's. */
 export type Mark = Status | 'open';

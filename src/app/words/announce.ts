@@ -1,6 +1,6 @@
 import { amount } from '../../words/sentence';
 import type { Ticket } from '../ticket/state';
-import { gramsText } from './figures';
+import { gramsText } from '../../units';
 import { sayOnPage } from './sayOnPage';
 
 /** What a screen reader is told when the engine has an answer; focus stays where it is. */

@@ -1,12 +1,5 @@
 import type { Problem, Status } from '../../problem';
 
-export const STATUS_WORDS: Record<Status, string> = {
-  fine: 'Fine',
-  look: 'Look',
-  stop: 'Stop',
-  unknown: 'Not checked',
-};
-
 const RANK: readonly Status[] = ['fine', 'unknown', 'look', 'stop'];
 
 /** A section is as good as the worst of its rows. */
