@@ -6,6 +6,7 @@ import type { ScalarKind } from '../units';
 import { textOf, type OptionSpec, type OptionValues } from './command';
 import type { Io } from './io';
 import { quantityOption, ratioOption } from './quantity';
+import { fileTrouble } from './fileTrouble';
 
 export const BATCH_OPTIONS: readonly OptionSpec[] = [
   { flags: '--scan <scan>', about: 'scan whose volume is poured (with the options of size)' },
@@ -110,7 +111,7 @@ function shopOption(options: OptionValues, io: Io): Outcome<Shop | undefined> {
   try {
     text = new TextDecoder().decode(io.readFile(file));
   } catch (e) {
-    return bad('CANNOT_READ_FILE', { file, why: e instanceof Error ? e.message : String(e) });
+    return bad('CANNOT_READ_FILE', { file, why: fileTrouble(e) });
   }
   return readShop(text, file);
 }

@@ -5,6 +5,7 @@ import { textOf, type OptionValues } from './command';
 import { errorJson } from './envelope';
 import { exitOf, type ExitCode } from './exit';
 import type { Io } from './io';
+import { fileTrouble } from './fileTrouble';
 
 export const showOf = (options: OptionValues): Show =>
   (textOf(options, 'show') as Show | undefined) ?? 'both';
@@ -19,7 +20,7 @@ export function answer(text: string, options: OptionValues, io: Io): void {
   try {
     io.writeFile(target, `${text}\n`);
   } catch (e) {
-    throw new CannotWrite(target, e instanceof Error ? e.message : String(e));
+    throw new CannotWrite(target, fileTrouble(e));
   }
 }
 

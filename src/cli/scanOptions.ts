@@ -14,6 +14,7 @@ import {
 import { listOf, textOf, type OptionSpec, type OptionValues } from './command';
 import type { Io } from './io';
 import { quantityOption } from './quantity';
+import { fileTrouble } from './fileTrouble';
 
 /** The options that say how a scan is to be taken; shared by every command that reads one. */
 export const SCAN_OPTIONS: readonly OptionSpec[] = [
@@ -144,7 +145,7 @@ export function openScan(path: string, options: OptionValues, io: Io): Outcome<S
   try {
     bytes = path === '-' ? io.readStdin() : io.readFile(path);
   } catch (e) {
-    return bad('CANNOT_READ_FILE', { file: path, why: e instanceof Error ? e.message : String(e) });
+    return bad('CANNOT_READ_FILE', { file: path, why: fileTrouble(e) });
   }
   return readScan({ bytes, name: path, format });
 }

@@ -37,7 +37,7 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
   CANNOT_READ_FILE: (v) => ({
-    text: `${v.file} can not be read: ${v.why}.`,
+    text: `The file can not be opened: ${v.why} (${v.file}).`,
     hint: 'Check the name and the folder.',
   }),
   SHOP_FILE: (v) => ({

@@ -3,6 +3,7 @@ import { SAMPLE_SHOP } from '../../job/sampleShop';
 import type { CommandSpec } from '../command';
 import { EXIT } from '../exit';
 import { answer, complain } from '../report';
+import { fileTrouble } from '../fileTrouble';
 
 /** The scan to try with the shop: unit lost, y up, neck open. */
 const SAMPLE_SCAN = 'quay-troll-scan.stl';
@@ -19,11 +20,7 @@ export const sample: CommandSpec = {
       io.writeFile(`${dir}/shop.json`, `${JSON.stringify(SAMPLE_SHOP, null, 2)}\n`);
       io.writeFile(`${dir}/${SAMPLE_SCAN}`, io.readSample(SAMPLE_SCAN));
     } catch (e) {
-      return complain(
-        bad('CANNOT_READ_FILE', { file: dir, why: e instanceof Error ? e.message : String(e) }).problem,
-        options,
-        io,
-      );
+      return complain(bad('CANNOT_READ_FILE', { file: dir, why: fileTrouble(e) }).problem, options, io);
     }
     const files = [`${dir}/shop.json`, `${dir}/${SAMPLE_SCAN}`];
     if (options.json === true) {

@@ -12,6 +12,8 @@ export interface Piece {
   triangles: number;
   /** A triangle of the piece. */
   seed: number;
+  /** It had a rim other than of a cut of ours. */
+  isOpen: boolean;
 }
 
 /** The pieces, largest area first, and the piece number of every triangle, caps included. */
@@ -29,6 +31,9 @@ export function tabulatePieces(
 ): PieceTable {
   const { pieceOf, seeds } = numberPieces(capped, pairs, loops);
   const pieces = sumPieces(capped, pieceOf, seeds, isCutVertex);
+  for (const { vertices, triangle } of loops) {
+    if (isCutVertex === undefined || !vertices.every(isCutVertex)) pieces[pieceOf[triangle]!]!.isOpen = true;
+  }
   return bySize(pieces, pieceOf);
 }
 
@@ -131,6 +136,7 @@ function pieceFrom(sums: Float64Array, row: number, seed: number, origin: [numbe
     triangles: sums[row + COUNT]!,
     bounds: { min: end(0), max: end(3) },
     seed,
+    isOpen: false,
   };
 }
 

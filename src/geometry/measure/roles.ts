@@ -12,8 +12,13 @@ export type Role = 'body' | 'void' | 'inner solid' | 'island' | 'sheet';
 const ISLAND_DIAGONAL_SHARE = 0.06;
 const ISLAND_AREA_SHARE = 0.01;
 
-/** A piece that holds less than this share of area x diagonal is a sheet: a 0.01 mm plate of 200 mm still holds 1.8e-5. */
+/**
+ * A closed piece that holds less than the first share of area x diagonal is a sheet (a 0.01 mm plate of 200 mm still holds
+ * 1.8e-5). An open one is, below the second: a rough scan of a table top holds some 1e-3 by its noise, a dome of a tenth of its
+ * width 2e-2. Chosen here.
+ */
 const SHEET_SHARE = 1e-6;
+const OPEN_SHEET_SHARE = 2e-3;
 
 /** Vertices of a piece that are tested before it is called nested. */
 const PROBES = 12;
@@ -55,7 +60,8 @@ export function assignRoles(mesh: TriangleMesh, table: PieceTable): Roles {
 }
 
 const isSheet = (piece: Piece): boolean =>
-  Math.abs(piece.volumeMm3) <= SHEET_SHARE * piece.areaMm2 * diagonalOf(piece.bounds);
+  Math.abs(piece.volumeMm3) <=
+  (piece.isOpen ? OPEN_SHEET_SHARE : SHEET_SHARE) * piece.areaMm2 * diagonalOf(piece.bounds);
 
 function isIsland(piece: Piece, main: Piece): boolean {
   return (
