@@ -230,7 +230,7 @@ describe('readback in both systems', () => {
     [formatMass(500), '500 g (1 lb 1.6 oz)'],
     [formatMass(453.59), '453.6 g (1 lb)'],
     // By hand: 27217 lb are 12 345 423.5 g, and the 254.5 g left are 8.98 oz.
-    [formatMass(12345678), '12\u2009345\u2009678 g (27\u2009217 lb 9 oz)'],
+    [formatMass(12345678), '12\u202f345\u202f678 g (27\u202f217 lb 9 oz)'],
     [formatMass(30, 'us'), '1.1 oz'],
     [formatLength(264, 'metric'), '264 mm'],
     [formatQuantity('temperature', 22.2222), '22.2 C (72 F)'],
@@ -238,6 +238,11 @@ describe('readback in both systems', () => {
     [formatShare(0.01), '1 %'],
     [formatGrams(37.9, 0.1), '37.9 g'],
     [formatGrams(379, 1), '379 g'],
+    // An ounce scale: 23 x 28.349523125 g, and 13.5 oz on a scale of half ounces.
+    [formatGrams(23 * G_PER_OZ, G_PER_OZ), '652.0 g (23 oz)'],
+    [formatGrams(13.5 * G_PER_OZ, G_PER_OZ / 2), '382.7 g (13.5 oz)'],
+    [formatMass(0.1), '0.1 g (0.004 oz)'],
+    [formatDensity(1100), '1\u202f100 kg/m³ (68.67 lb/ft³)'],
   ])('%s', (ours, wanted) => expect(ours).toBe(wanted));
 
   it('reads its own metric form back as the same value (law, seed 7)', () => {

@@ -34,11 +34,11 @@ export function complain(problem: Problem, options: OptionValues, io: Io, file?:
   return exitOf(problem.code);
 }
 
-/** The file of -o can not be written: a wrong call, told by `run`. */
+/** The file of -o cannot be written: a wrong call, told by `run`. */
 export class CannotWrite extends Error {
   readonly file: string;
   constructor(file: string, why: string) {
-    super(`${file} can not be written: ${why}`);
+    super(`${file} cannot be written: ${why}`);
     this.file = file;
   }
 }

@@ -13,7 +13,7 @@ export type Show = 'metric' | 'us' | 'both';
 
 /**
  * A quantity in words and both systems: `264 mm (10.39 in)`, `500 g (1 lb 1.6 oz)`. The value is in the inside unit of
- * its kind. Thousands stand apart by a thin space, never by a comma.
+ * its kind. Thousands stand apart by a narrow no-break space, never by a comma.
  */
 export function formatQuantity(kind: ScalarKind, value: number, show: Show = 'both'): string {
   const [metric, us] = FORMATS[kind](value);
@@ -34,10 +34,25 @@ export const formatRatio = (ratio: RatioValue): string => `${numberText(ratio.a)
 /** `1 %`, `0.5 %`: three significant digits at most. */
 export const formatShare = (share: number): string => `${Number((100 * share).toPrecision(3))} %`;
 
-/** Grams as the scale shows them, without the unit: as many decimals as its step has. */
-export const gramsText = (massG: number, stepG: number): string => grouped(massG.toFixed(decimalsOf(stepG)));
+/**
+ * Grams as the scale shows them, without the unit: as many decimals as its step has. The step of an ounce scale is no round
+ * figure in grams: then one decimal.
+ */
+export function gramsText(massG: number, stepG: number): string {
+  const decimals = decimalsOf(stepG);
+  return grouped(massG.toFixed(decimals > MOST_DECIMALS ? 1 : decimals));
+}
 
-export const formatGrams = (massG: number, stepG: number): string => `${gramsText(massG, stepG)} g`;
+/** The same with its unit, and with what an ounce scale shows. */
+export function formatGrams(massG: number, stepG: number): string {
+  const text = `${gramsText(massG, stepG)} g`;
+  if (decimalsOf(stepG) <= MOST_DECIMALS) return text;
+  const ounceDecimals = Math.min(MOST_DECIMALS, decimalsOf(Number((stepG / G_PER_OZ).toPrecision(9))));
+  return `${text} (${(massG / G_PER_OZ).toFixed(ounceDecimals)} oz)`;
+}
+
+/** A scale of a workshop shows no finer than a milligram. */
+const MOST_DECIMALS = 3;
 
 /** A number without unit, without trailing zeros and without separators. */
 export function numberText(value: number): string {
@@ -65,7 +80,10 @@ const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
   length: (mm) => [`${upTo(mm, Math.abs(mm) < 10 ? 2 : 1)} mm`, `${(mm / MM_PER_IN).toFixed(2)} in`],
   mass: (g) => [`${upTo(g, Math.abs(g) < 10 ? 2 : 1)} g`, poundsAndOunces(g)],
   volume: (cm3) => [`${upTo(cm3, Math.abs(cm3) < 100 ? 1 : 0)} cm³`, usVolume(cm3)],
-  density: (kgM3) => [`${kgM3.toFixed(1)} kg/m³`, `${(kgM3 / KG_M3_PER_LB_FT3).toFixed(2)} lb/ft³`],
+  density: (kgM3) => [
+    `${kgM3 < 1000 ? kgM3.toFixed(1) : upTo(kgM3, 0)} kg/m³`,
+    `${(kgM3 / KG_M3_PER_LB_FT3).toFixed(2)} lb/ft³`,
+  ],
   temperature: (c) => [`${upTo(c, 1)} C`, `${upTo(1.8 * c + 32, 1)} F`],
   temperatureDifference: (k) => [`${upTo(k, 1)} K`, `${upTo(1.8 * k, 1)} F of difference`],
   pressure: (kpa) => [`${upTo(kpa, 2)} kPa`, `${(kpa / KPA_PER_PSI).toFixed(2)} psi`],
@@ -79,10 +97,10 @@ const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
 const upTo = (value: number, decimals: number): string =>
   grouped(String(Number(value.toFixed(decimals)) + 0));
 
-/** Thousands apart by a thin space. */
+/** Thousands apart by a narrow no-break space. */
 function grouped(digits: string): string {
   const [whole = '', fraction] = digits.split('.');
-  const thousands = whole.replace(/\B(?=(\d{3})+$)/g, '\u2009');
+  const thousands = whole.replace(/\B(?=(\d{3})+$)/g, '\u202f');
   return fraction === undefined ? thousands : `${thousands}.${fraction}`;
 }
 
@@ -90,7 +108,8 @@ function poundsAndOunces(massG: number): string {
   const tenths = Math.round((10 * Math.abs(massG)) / G_PER_OZ);
   const sign = massG < 0 && tenths > 0 ? '-' : '';
   const ounces = (tenths % 160) / 10;
-  if (Math.abs(massG) < G_PER_LB && tenths < 160) return `${sign}${upTo(ounces, 1)} oz`;
+  if (Math.abs(massG) < G_PER_LB && tenths < 160)
+    return Math.abs(massG) < G_PER_OZ ? `${upTo(massG / G_PER_OZ, 3)} oz` : `${sign}${upTo(ounces, 1)} oz`;
   const pounds = Math.floor(tenths / 160);
   return ounces === 0 ? `${sign}${upTo(pounds, 0)} lb` : `${sign}${upTo(pounds, 0)} lb ${upTo(ounces, 1)} oz`;
 }

@@ -4,14 +4,6 @@ import { ratioSentenceParts } from '../yield';
 import { amount, percent } from './sentence';
 import { ratioSentence } from './yieldWords';
 
-/** A chance as people say it: "1 in 120", never a percentage. */
-export function chanceWords(chance: number): string {
-  if (chance < 0.001) return 'under 1 in 1\u2009000';
-  if (chance >= 0.6) return 'more likely than not';
-  if (chance > 0.4) return 'about 1 in 2';
-  return `about 1 in ${amount(1 / chance, 2)}`;
-}
-
 /** Where the grams come from, one line each. */
 export function batchBecause({ cavityCm3, batch }: Pour, show: Show = 'both'): string[] {
   const { inputs, residueWords } = { inputs: batch.inputs, residueWords: amount(batch.inputs.residueG) };

@@ -9,7 +9,7 @@ export const POUR_CAUTIONS: readonly Caution[] = [
   { when: 'First', what: 'The data sheets, local codes and licensed practice come before anything here.' },
   {
     when: 'Part A',
-    what: 'Isocyanates can make a person allergic for good, without a smell to warn of it. Outdoors or with exhaust air, gloves, goggles, and the breathing protection the data sheet names. Who is sensitised stays away.',
+    what: 'Isocyanates can make a person allergic for good, without a smell to warn of it. Outdoors or with exhaust air, gloves, goggles, and the breathing protection the data sheet names. Who is sensitized stays away.',
   },
   {
     when: 'Mixing',
@@ -17,7 +17,7 @@ export const POUR_CAUTIONS: readonly Caution[] = [
   },
   {
     when: 'Mold',
-    what: 'Foam that can not vent builds pressure. Leave vents open, check straps, stand clear of the parting line, and wait before you open it.',
+    what: 'Foam that cannot vent builds pressure. Leave vents open, check straps, stand clear of the parting line, and wait before you open it.',
   },
   {
     when: 'Heat',

@@ -1,5 +1,9 @@
 import type { MeshCode } from '../problem';
+import type { FileUnit } from '../plan';
+import { UNIT_NAMES } from './unitNames';
 import { amount, counted, percent, type Sentence, type Values } from './sentence';
+
+const unitWords = (unit: string): string => (unit in UNIT_NAMES ? UNIT_NAMES[unit as FileUnit].one : unit);
 
 const cm3 = (value: number | string | undefined): string => `${amount(value)} cm³`;
 
@@ -11,7 +15,7 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
     hint: 'Check that the scan is of a solid piece and not of one flat side.',
   }),
   DEGENERATE_ONLY: (v) => ({
-    text: `All ${amount(v.collapsed)} triangles are collapsed to a line or a point.`,
+    text: `${counted(v.collapsed, 'triangle')}, all collapsed to a line or a point.`,
     hint: 'Export the scan again, without rounding its coordinates.',
   }),
   TOO_SMALL: (v) => ({
@@ -73,7 +77,7 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
         }
       : {
           text: `The longest side is ${amount(v.longestMm)} mm: ${Number(v.longestMm) < 25 ? 'smaller' : 'larger'} than a sculpt usually is.`,
-          hint: `Is one unit of the file really ${v.unit}? Tape one side and say it.`,
+          hint: `Is one unit of the file really ${unitWords(String(v.unit))}? Tape one side and say it.`,
         },
 };
 
@@ -107,7 +111,7 @@ function notClosed(v: Values): Sentence {
   }
   return {
     text: `No volume yet: the surface is open (${counted(v.openEdges, 'open edge')}) and encloses nothing.`,
-    hint: 'Scan the missing sides; loose triangles alone can not be closed.',
+    hint: 'Scan the missing sides; loose triangles alone cannot be closed.',
   };
 }
 

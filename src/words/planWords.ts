@@ -37,11 +37,11 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
   CANNOT_READ_FILE: (v) => ({
-    text: `The file can not be opened: ${v.why} (${v.file}).`,
+    text: `The file cannot be opened: ${v.why} (${v.file}).`,
     hint: 'Check the name and the folder.',
   }),
   SHOP_FILE: (v) => ({
-    text: `The shop file ${v.file} can not be used: ${v.why}.`,
+    text: `The shop file ${v.file} cannot be used: ${v.why}.`,
     hint: 'Write a fresh one with: risewright sample DIR.',
   }),
   CARD_UNKNOWN: (v) => ({ text: `There is no card called "${v.name}".`, hint: `The shop has: ${v.known}.` }),

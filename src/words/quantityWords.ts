@@ -46,14 +46,14 @@ const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string)
     text: 'A slash can mean a ratio, a fraction or a percentage.',
     hint: `Write ${value('a')}:${value('b')}, A first.`,
   }),
-  empty: () => ({ text: 'Nothing was typed.', hint: 'Type a number with its unit.' }),
+  empty: () => ({ text: 'Nothing was typed.', hint: 'Type a number, with its unit where it has one.' }),
   'too-long': () => ({
     text: 'The text is too long for a quantity.',
     hint: 'Type one number with its unit.',
   }),
   'not-a-number': () => ({
     text: 'It does not start with a number, or a number is broken.',
-    hint: 'Type a number with its unit.',
+    hint: 'Type a number, with its unit where it has one.',
   }),
   'bad-grouping': () => ({
     text: 'The points and commas fit neither decimals nor thousands.',
@@ -77,7 +77,7 @@ const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string)
   }),
   negative: (value) => ({
     text: `${sentence(kindWords(value('kind')))} cannot be negative here.`,
-    hint: 'Type a number above 0.',
+    hint: 'Type it without the minus sign.',
   }),
   'bad-compound': () => ({
     text: 'The numbers do not make one quantity.',

@@ -27,12 +27,12 @@ export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = 
     text:
       v.expectedBytes === undefined
         ? `The file stops where ${v.expected ?? 'more'} should follow.`
-        : `The file stops early: ${amount(v.bytes, 9)} bytes are here, ${amount(v.expectedBytes, 9)} should be${v.facetsSaid === undefined ? '' : ` for the ${counted(v.facetsSaid, 'facet')} it announces`}.`,
+        : `The file stops early: ${counted(v.bytes, 'byte')} of ${amount(v.expectedBytes, 9)} are here${v.facetsSaid === undefined ? '' : `, for the ${counted(v.facetsSaid, 'facet')} it announces`}.`,
     hint: 'Copy or export it again; part of it is missing.',
   }),
   COUNT_MISMATCH: (v) => ({
     text: `The file announces ${counted(v.facetsSaid, 'facet')}, but holds bytes for ${amount(v.facetsPresent, 9)}.`,
-    hint: 'Export it again; which facets are real can not be told.',
+    hint: 'Export it again; which facets are real cannot be told.',
   }),
   TRAILING_DATA: (v) => ({ text: `${counted(v.bytes, 'byte')} follow the last facet.`, hint: again }),
   SYNTAX: (v) => ({ text: `Here "${v.text}" stands where ${v.expected} should.`, hint: fixLine }),
@@ -45,10 +45,13 @@ export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = 
     hint: 'Move the piece near zero before exporting it.',
   }),
   BAD_INDEX: (v) => ({ text: `"${v.text}" is not a vertex number.`, hint: fixLine }),
-  INDEX_OUT_OF_RANGE: (v) => ({
-    text: `A face names vertex ${v.index ?? v.text}, but there are only ${amount(v.vertices, 9)}.`,
-    hint: 'Export it again; vertices are missing.',
-  }),
+  INDEX_OUT_OF_RANGE: (v) =>
+    v.text === '0'
+      ? { text: 'A face names vertex 0; vertices are counted from 1.', hint: fixLine }
+      : {
+          text: `A face names vertex ${v.index ?? v.text}, but there are only ${amount(v.vertices, 9)}.`,
+          hint: 'Export it again; vertices are missing.',
+        },
   BAD_POLYGON: (v) => ({
     text:
       Number(v.corners) > Number(v.limit)
@@ -60,11 +63,15 @@ export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = 
     text: `The file uses "${v.text}", a curved shape that is not read.`,
     hint: 'Export it as triangles.',
   }),
-  NO_TRIANGLES: (v) => ({
-    text:
-      v.vertices === undefined
-        ? 'There is no triangle in the file.'
-        : `There is no face in the file, only ${counted(v.vertices, 'point')}.`,
-    hint: 'A cloud of points has no inside: have the scanner program make a mesh of it.',
-  }),
+  NO_TRIANGLES: (v) => {
+    if (v.vertices === undefined || v.vertices === 0)
+      return {
+        text: 'There is neither a point nor a face in the file.',
+        hint: `Is it a scan at all? ${again}`,
+      };
+    return {
+      text: `There is no face in the file, only ${counted(v.vertices, 'point')}.`,
+      hint: 'A cloud of points has no inside: have the scanner program make a mesh of it.',
+    };
+  },
 };

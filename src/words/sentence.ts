@@ -8,7 +8,7 @@ export interface Sentence {
 
 export type Values = Problem['values'];
 
-/** A value as a number for people: at most four digits that count, never an exponent, thousands apart by a thin space. */
+/** A value as a number for people: at most four digits that count, never an exponent, thousands apart by a narrow no-break space. */
 export function amount(value: number | string | undefined, digits = 4): string {
   if (typeof value !== 'number' || !Number.isFinite(value)) return String(value ?? 'an unknown amount');
   const rounded = Number(value.toPrecision(digits));
@@ -17,7 +17,7 @@ export function amount(value: number | string | undefined, digits = 4): string {
     string,
     string | undefined,
   ];
-  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u2009') : whole;
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole;
   const tail = fraction?.replace(/0+$/, '');
   return `${rounded < 0 ? '\u2212' : ''}${grouped}${tail === undefined || tail === '' ? '' : `.${tail}`}`;
 }
@@ -27,4 +27,4 @@ export const percent = (share: number | string | undefined): string =>
 
 /** "1 hole", "3 holes". */
 export const counted = (count: number | string | undefined, one: string, many = `${one}s`): string =>
-  `${amount(count)} ${count === 1 ? one : many}`;
+  `${amount(count, 9)} ${count === 1 ? one : many}`;

@@ -1,8 +1,9 @@
 import { YIELD_CODES } from '../problem';
 import type { Problem, YieldCode } from '../problem';
-import { formatDensity, formatGrams, formatMass, formatRatio, formatShare, numberText } from '../units';
+import { formatDensity, formatGrams, formatMass, formatRatio, formatShare } from '../units';
 import type { RatioSentenceParts } from '../yield';
-import type { Sentence } from './sentence';
+import { chanceWords } from './chance';
+import { amount, type Sentence } from './sentence';
 
 /** The sentence of a problem of the pour: what is wrong and by how much; `hint` says what to do now. */
 export function sayYield({ code, values }: Problem): Sentence {
@@ -81,6 +82,7 @@ function inputWords(input: string): string {
 interface Reader {
   num: (name: string) => number;
   text: (name: string) => string;
+  unit: () => string;
   density: (name: string) => string;
   share: (name: string) => string;
   /** A figure on its own, at most four digits. */
@@ -98,9 +100,10 @@ function readerOf(values: Problem['values']): Reader {
   return {
     num,
     text: (name) => String(values[name] ?? ''),
+    unit: () => String(values.unit ?? '').replace('m3', 'm³'),
     density: (name) => formatDensity(num(name)),
     share: (name) => formatShare(num(name)),
-    plain: (name) => numberText(Number(num(name).toPrecision(4))),
+    plain: (name) => amount(num(name)),
     mass: (name) => formatMass(num(name)),
   };
 }
@@ -112,8 +115,8 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
   }),
   INPUT_OUT_OF_BOUNDS: (v) => ({
     text:
-      `${inputWords(v.text('input'))} is ${v.plain('value')} ${v.text('unit')}`.trimEnd() +
-      `, which is not within ${v.plain('low')} to ${v.plain('high')} ${v.text('unit')}`.trimEnd() +
+      `${inputWords(v.text('input'))} is ${v.plain('value')} ${v.unit()}`.trimEnd() +
+      `, which is not within ${v.plain('low')} to ${v.plain('high')} ${v.unit()}`.trimEnd() +
       '.',
     hint: 'Check the figure and its unit, then type it again.',
   }),
@@ -122,7 +125,7 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
     hint: 'Keep one of them: pack factor, chance of a short fill, or overpack.',
   }),
   RATIO_NOT_POSITIVE: (v) => ({
-    text: `The ratio A:B ${v.text('a')}:${v.text('b')} by ${v.text('by')} has a side that is not above 0, or no kind.`,
+    text: `The ratio A:B ${v.text('a')}:${v.text('b')} by ${v.text('by') === 'mass' ? 'weight' : v.text('by')} has a side that is not above 0, or no kind.`,
     hint: 'Type parts A to parts B from the data sheet, such as 52:100, and whether by weight or by volume.',
   }),
   RATIO_EXTREME: (v) => ({
@@ -136,7 +139,7 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
     hint: 'A is the isocyanate and comes first. If the drum labels say otherwise, correct the card.',
   }),
   PART_DENSITIES_NEEDED: (v) => ({
-    text: `A:B ${v.plain('a')}:${v.plain('b')} is by volume, and the densities of the two parts are missing.`,
+    text: `A:B ${v.plain('a')}:${v.plain('b')} is by volume, and the density of part A, of part B or of both is missing.`,
     hint: 'Give the density of A and of B from the data sheet, or the ratio by weight; a scale cannot weigh a volume.',
   }),
   MIN_FILL_NEEDED: (v) => ({
@@ -172,14 +175,14 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
   }),
   SHORT_FILL_OUT_OF_REACH: (v) => ({
     text:
-      `A chance of a short fill of ${v.share('chance')} would need a pack above ${v.plain('largest')}, ` +
+      `A short fill of only ${chanceWords(v.num('chance')).replace('about ', '')} would need a pack above ${v.plain('largest')}, ` +
       `since the pack is only known to ${v.share('sigmaShare')}.`,
     hint: 'Make a cup test today and measure the cavity better; then ask again, or allow a larger chance.',
   }),
   SHORT_FILL_LIKELY: (v) => ({
     text:
-      `The chance of a short fill is ${v.share('chance')} at pack ${v.plain('packFactor')}; ` +
-      `over ${v.share('lookChance')} deserves a look, over ${v.share('stopChance')} a stop. ` +
+      `A short fill is ${chanceWords(v.num('chance'))} at pack ${v.plain('packFactor')}; ` +
+      `over ${chanceWords(v.num('lookChance')).replace('about ', '')} deserves a look, over ${chanceWords(v.num('stopChance')).replace('about ', '')} a stop. ` +
       `The pack is known to ${v.share('sigmaShare')}.`,
     hint: 'First ask: is the mold warm, is every high spot vented, is the cup test from today? Only then pack more.',
   }),
@@ -194,10 +197,10 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
   SCALE_COARSE: (v) => ({
     text:
       `With steps of ${v.plain('stepG')} g the ratio of this ${v.plain('totalG')} g batch is only sure to ` +
-      `${v.share('twoUShare')}; ${v.share('allowedShare')} is wanted. Rounding alone moved it by ${v.share('roundingShare')}.`,
+      `${v.share('twoUShare')}; ${v.share('allowedShare')} is wanted. Rounding alone moved it by ${formatShare(Math.abs(v.num('roundingShare')))}.`,
     hint:
       `Use a scale with steps of ${v.plain('neededStepG')} g or finer, or mix at least ` +
-      `${Math.ceil(v.num('smallestTotalG'))} g.`,
+      `${amount(Math.ceil(v.num('smallestTotalG')), 9)} g.`,
   }),
   RATIO_ROUNDED: (v) => ({
     text:

@@ -98,7 +98,7 @@ describe('a disk that refuses', () => {
     });
     expect(called.exit).toBe(2);
     expect(called.out).toBe('');
-    expect(called.notes).toContain('full/answer.txt can not be written: no space left');
+    expect(called.notes).toContain('full/answer.txt cannot be written: no space left');
     expect(called.notes).toContain('another -o');
   });
 });

@@ -17,7 +17,7 @@ describe('size for a person', () => {
   it('metric, US and both', () => {
     expect(text('metric')).not.toMatch(/\d (in|fl oz|gal|qt)\b/);
     expect(text('us')).toMatch(/ in\b/);
-    expect(text('us').split('\n').at(-2)).not.toMatch(/Volume +[\d.\s\u2009]+(L|mL)\b/);
+    expect(text('us').split('\n').at(-2)).not.toMatch(/Volume +[\d.\s\u2009\u202f]+(L|mL)\b/);
     expect(text('both')).toMatch(/mm.* in/);
     expect(call([...TROLL, '--show', 'parsecs']).exit).toBe(2);
   });

@@ -74,7 +74,7 @@ describe('every problem of the pour has its sentence', () => {
 
   it('names both the batch and the scale that would do', () => {
     const { hint } = sayYield(found('SCALE_COARSE', small));
-    expect(hint).toMatch(/^Use a scale with steps of 0\.\d+ g or finer, or mix at least \d+ g\.$/);
+    expect(hint).toMatch(/^Use a scale with steps of 0\.\d+ g or finer, or mix at least [\d\u202f]+ g\.$/);
   });
 
   it('a likely short fill asks about mold, vents and cup before it speaks of more pack', () => {

@@ -1,6 +1,6 @@
 import { RULES } from '../../yield';
 import { formatDensity } from '../../units';
-import { chanceWords } from '../../words/batchWords';
+import { chanceWords } from '../../words/chance';
 import { Figure } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { QuantityField } from '../parts/QuantityField';

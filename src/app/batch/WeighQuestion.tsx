@@ -5,7 +5,7 @@ import { Disclosure } from '../parts/Disclosure';
 import { Figure, Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
-import { chanceWords } from '../../words/batchWords';
+import { chanceWords } from '../../words/chance';
 import { gramsText } from '../../units';
 import type { BatchProps } from './batchProps';
 import { GramFigures } from './GramFigures';

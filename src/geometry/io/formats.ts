@@ -57,7 +57,7 @@ function readStl(bytes: Uint8Array): Outcome<ScanFile> {
  */
 function isAscii(bytes: Uint8Array): boolean {
   if (startsLikeAsciiStl(bytes)) return !(bytes.subarray(0, 80).some(isControl) && announcesFacets(bytes));
-  return bytes.length >= 84 && !bytes.subarray(0, 512).some(isControl);
+  return bytes.length >= 84 && !bytes.subarray(0, 512).some((byte) => isControl(byte) || byte > 127);
 }
 
 /** A byte that no text file holds. */
