@@ -12,6 +12,9 @@ const STOP_SHARE = 0.1;
 const SMALLEST_MM = 25;
 const LARGEST_MM = 3000;
 
+/** A cut that takes less than this share took nothing. */
+const NOTHING_SHARE = 1e-6;
+
 /** A center further from zero than this many diagonals costs digits. */
 const FAR_SHARE = 1000;
 
@@ -183,19 +186,23 @@ function scaleFindings({ solid, scale }: SizeFacts): Problem[] {
 function table({ cuts, floor, removedCm3, solid, scale }: SizeFacts): Problem[] {
   if (cuts.length > 0) {
     const values = { count: cuts.length, keptCm3: solid.volumeMm3 / 1000 };
+    if (removedCm3 === undefined) return [finding('CUT_AWAY', 'look', values)];
     return [
-      finding('CUT_AWAY', 'fine', removedCm3 === undefined ? values : { ...values, effectCm3: -removedCm3 }),
+      finding('CUT_AWAY', cutStatus(removedCm3, values.keptCm3), { ...values, effectCm3: -removedCm3 }),
     ];
   }
   if (floor === undefined) return [];
-  return [
-    finding(
-      'FLOOR_FOUND',
-      'look',
-      { topMm: floor.topMm, topUnits: floor.topMm / scale.mmPerUnit, areaCm2: floor.areaMm2 / 100 },
-      { zMm: floor.topMm },
-    ),
-  ];
+  const found = {
+    topMm: floor.topMm,
+    topUnits: floor.topMm / scale.mmPerUnit,
+    areaCm2: floor.areaMm2 / 100,
+  };
+  return [finding('FLOOR_FOUND', 'look', found, { zMm: floor.topMm })];
+}
+
+/** A cut that takes nothing misses the piece; one that takes more than it leaves may be a slip of the pen. Chosen here. */
+function cutStatus(removedCm3: number, keptCm3: number): Status {
+  return Math.abs(removedCm3) < NOTHING_SHARE * keptCm3 || removedCm3 > keptCm3 ? 'look' : 'fine';
 }
 
 const statusOf = (share: number): Status =>

@@ -19,13 +19,7 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     text: `No scale fits the ${v.by} that was given.`,
     hint: 'Check that measure, and that the cut leaves something of the piece.',
   }),
-  CUT_AWAY: (v) => ({
-    text:
-      v.effectCm3 === undefined
-        ? `Cut: ${amount(v.keptCm3)} cm³ are left. What was cut off could not be measured.`
-        : `Cut: ${amount(Math.abs(Number(v.effectCm3)))} cm³ went, ${amount(v.keptCm3)} cm³ are left.`,
-    hint: 'The cut is closed flat.',
-  }),
+  CUT_AWAY: cutAway,
   CUT_EMPTY: () => ({
     text: 'The cut leaves nothing of the scan.',
     hint: 'Move the plane, or keep its other side.',
@@ -46,6 +40,28 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
   }),
   CARD_UNKNOWN: (v) => ({ text: `There is no card called "${v.name}".`, hint: `The shop has: ${v.known}.` }),
 };
+
+function cutAway(v: Values): Sentence {
+  const keptCm3 = Number(v.keptCm3);
+  if (v.effectCm3 === undefined) {
+    return {
+      text: `Cut: ${amount(keptCm3)} cm³ are left. What was cut off could not be measured.`,
+      hint: 'The cut is closed flat.',
+    };
+  }
+  const takenCm3 = -Number(v.effectCm3);
+  if (Math.abs(takenCm3) < 1e-6 * keptCm3)
+    return {
+      text: 'The plane misses the piece: nothing is cut off.',
+      hint: 'Check its height and its zero.',
+    };
+  const text = `Cut: ${amount(takenCm3)} cm³ went, ${amount(keptCm3)} cm³ are left.`;
+  return {
+    text,
+    hint:
+      takenCm3 > keptCm3 ? 'That is more than is left: is it the side you meant?' : 'The cut is closed flat.',
+  };
+}
 
 function underUnit({ name, mm }: { name: string; mm: number }, v: Values): string {
   const tallMm = Number(v.tallUnits) * mm;
