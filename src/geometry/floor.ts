@@ -18,15 +18,20 @@ export interface Floor {
 
 /**
  * Looks for a table top under the sculpt: level area that faces up, gathered by height in bins of 0.5 % of the size.
- * A proposal only: the wide flat step of a plinth looks the same, so nothing is cut unasked.
+ * `isInsideOut` says that the file's facets face inward. A proposal only: the wide flat step of a plinth looks the same, so nothing is cut unasked.
  */
-export function findFloor(mesh: TriangleMesh, bounds: Bounds = boundsOf(mesh)): Floor | undefined {
+export function findFloor(
+  mesh: TriangleMesh,
+  known: { bounds?: Bounds; isInsideOut?: boolean } = {},
+): Floor | undefined {
+  const bounds = known.bounds ?? boundsOf(mesh);
+  const facing = known.isInsideOut === true ? -1 : 1;
   const [width, depth, height] = extentsOf(bounds);
   if (!(height > 0)) return undefined;
   const lowestMm = bounds.min[2];
   const binMm = height / BINS;
   const bins = Array.from({ length: LOWEST_BINS + 1 }, () => ({ areaMm2: 0, first: 0, second: 0 }));
-  eachLevelTriangle(mesh, lowestMm + LOWEST_BINS * binMm, (areaMm2, zMm) => {
+  eachLevelTriangle(mesh, { facing, belowMm: lowestMm + LOWEST_BINS * binMm }, (areaMm2, zMm) => {
     const above = zMm - lowestMm;
     const bin = bins[Math.floor(above / binMm)]!;
     bin.areaMm2 += areaMm2;
@@ -46,7 +51,7 @@ export function findFloor(mesh: TriangleMesh, bounds: Bounds = boundsOf(mesh)): 
 /** Every level, upward triangle whose first corner and middle lie below a height. */
 function eachLevelTriangle(
   mesh: TriangleMesh,
-  belowMm: number,
+  { facing, belowMm }: { facing: 1 | -1; belowMm: number },
   each: (areaMm2: number, zMm: number) => void,
 ): void {
   const { positions: p, triangles } = mesh;
@@ -61,7 +66,7 @@ function eachLevelTriangle(
     const vx = p[c]! - p[a]!;
     const vy = p[c + 1]! - p[a + 1]!;
     const vz = p[c + 2]! - p[a + 2]!;
-    const nz = ux * vy - uy * vx;
+    const nz = facing * (ux * vy - uy * vx);
     if (!(nz > 0)) continue;
     const twice = Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, nz);
     const zMm = p[a + 2]! + (uz + vz) / 3;

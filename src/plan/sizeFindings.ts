@@ -114,10 +114,10 @@ function pieces({ solid }: SizeFacts): Problem[] {
   if (bodies > 1) found.push(finding('MULTI_SHELL', 'look', { part: 'bodies', count: bodies }));
   if (island.count > 0) {
     found.push(
-      finding('MULTI_SHELL', 'fine', {
+      finding('MULTI_SHELL', statusOf(island.heldMm3 / solid.volumeMm3), {
         part: 'islands',
         count: island.count,
-        effectCm3: -Math.abs(island.volumeMm3) / 1000,
+        effectCm3: -island.heldMm3 / 1000,
       }),
     );
   }
@@ -178,7 +178,13 @@ function scaleFindings({ solid, scale }: SizeFacts): Problem[] {
   }
   for (const { by, share } of scale.disagreements) {
     if (Math.abs(share) > SAME_SCALE_SHARE)
-      found.push(finding('UNITS_SUSPECT', 'look', { part: 'disagree', by, share }));
+      found.push(
+        finding('UNITS_SUSPECT', Math.abs(share) > STOP_SHARE ? 'stop' : 'look', {
+          part: 'disagree',
+          by,
+          share,
+        }),
+      );
   }
   return found;
 }

@@ -70,10 +70,13 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
   const cut = measureCut(placed, planes, coordinateStepMm, (share) =>
     options.onProgress?.(0.2 + 0.8 * share),
   );
-  if (!cut.ok) return cut;
+  if (!cut.ok) return withFloor(cut, placed, cuts, scale.value.mmPerUnit);
   const { solid, removedCm3 } = cut.value;
   const doubts = doubtsOf(solid, scale.value);
-  const floor = cuts.length === 0 ? findFloor(placed, solid.scanBounds) : undefined;
+  const floor =
+    cuts.length === 0
+      ? findFloor(placed, { bounds: solid.scanBounds, isInsideOut: solid.isMainTurned })
+      : undefined;
   const size: Size = {
     volumeCm3: volumeEstimate(solid, doubts, scale.value.from),
     areaCm2: solid.areaMm2 / 100,
@@ -94,6 +97,19 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
   };
   const findings = sizeFindings({ scan, solid, scale: scale.value, doubts, cuts, floor, removedCm3 });
   return good({ ...size, findings });
+}
+
+/** A scan that is too open for a volume may be a piece on its table: then the cut that would help stands in the refusal. */
+function withFloor(
+  refused: { ok: false; problem: Problem },
+  placed: TriangleMesh,
+  cuts: readonly Cut[],
+  mmPerUnit: number,
+): Outcome<never> {
+  const floor = cuts.length === 0 && refused.problem.code === 'NOT_CLOSED' ? findFloor(placed) : undefined;
+  if (floor === undefined) return refused;
+  const values = { ...refused.problem.values, floorUnits: floor.topMm / mmPerUnit };
+  return { ok: false, problem: { ...refused.problem, values } };
 }
 
 const UP_ASSUMED: Assumption = { name: 'up', value: '+z', unit: '', from: 'assumed' };
@@ -131,7 +147,14 @@ function measureCut(
 
 function volumeEstimate(solid: SolidMeasure, doubts: SizeDoubts, scaleFrom: Scale['from']): Estimate {
   const value = solid.volumeMm3 / MM3_PER_CM3;
-  const half = Math.hypot(doubts.caps, doubts.scale, doubts.islands, doubts.overlaps, doubts.coordinates);
+  const half = Math.hypot(
+    doubts.caps,
+    doubts.scale,
+    doubts.cut,
+    doubts.islands,
+    doubts.overlaps,
+    doubts.coordinates,
+  );
   const from: Source = scaleFrom === 'taped' ? 'taped' : 'scanned';
   return { value, low: Math.max(0, value - half), high: value + half, from };
 }

@@ -50,7 +50,7 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   }),
   INSIDE_OUT: (v) => ({
     text: `${counted(v.count, 'piece')} faced inward and ${v.count === 1 ? 'was' : 'were'} turned over.`,
-    hint: 'Nothing to do: a piece inside no other must hold something.',
+    hint: 'A piece inside no other must hold something. If it is the wall of a hollow, the volume is too large.',
   }),
   MULTI_SHELL: multiShell,
   NESTED_SHELL: nestedShell,
@@ -106,7 +106,10 @@ function notClosed(v: Values): Sentence {
   if (v.doubtShare !== undefined) {
     return {
       text: `No volume yet: the scan is too open. Ways of closing it differ by ± ${cm3(v.doubtCm3)} on ${cm3(v.volumeCm3)} (${percent(v.doubtShare)}); the longest rim is ${amount(v.largestRimMm)} mm.`,
-      hint: 'Scan the missing side, or cut the ragged part off with a plane.',
+      hint:
+        v.floorUnits === undefined
+          ? 'Scan the missing side, or cut the ragged part off with a plane.'
+          : `If it stands on a table, cut that off: --cut "z=${Number(Number(v.floorUnits).toPrecision(9))} units".`,
     };
   }
   return {

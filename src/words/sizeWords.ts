@@ -11,8 +11,10 @@ export function sizeBecause(size: Size, show: Show = 'both'): string[] {
 function methodLine({ method, closed, rims }: Size): string {
   if (method === 'field')
     return 'Shells overlap: the plain sum less what lies inside more than one of them, by winding number along lines.';
-  if (closed && rims.length === 0)
-    return 'The surface is closed: its volume is exact by the divergence theorem, as far as the file goes.';
+  if (closed)
+    return rims.length === 0
+      ? 'The surface is closed: its volume is exact by the divergence theorem, as far as the file goes.'
+      : 'The surface is closed, flat at the cut: its volume follows from the divergence theorem.';
   return 'The open rims are closed by cones; the volume of the closed surface follows from the divergence theorem.';
 }
 
@@ -27,6 +29,7 @@ function rangeLine({ doubts, extentsMm }: Size, show: Show): string {
   const parts = [
     ['closing the holes', doubts.caps],
     ['the tape', doubts.scale],
+    ['the height of the cut', doubts.cut],
     ['specks left out', doubts.islands],
     ['overlaps', doubts.overlaps],
     ['rounding in the file', doubts.coordinates],

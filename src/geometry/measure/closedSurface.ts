@@ -3,6 +3,7 @@ import { findLoops, type Loop } from '../repair/loops';
 import { pairEdges, type EdgePairs } from '../repair/edges';
 import { dropCollapsed, dropLoose, mergeDuplicates } from '../repair/facets';
 import { applyFlips, orientPatches, type Orientation } from '../repair/orient';
+import { settlePatches } from '../repair/patches';
 import type { TriangleMesh } from '../triangleMesh';
 
 /** What was done to a scan to give it an inside, in counts. Nothing else is ever done to it. */
@@ -49,8 +50,10 @@ export function closeSurface(input: TriangleMesh): ClosedSurface {
     pairs = pairEdges(mesh);
   }
   const orientation = orientPatches(mesh, pairs);
+  settlePatches(mesh, pairs, orientation.flip);
   const loops = findLoops(mesh, pairs, orientation.flip);
-  if (orientation.flippedCount > 0) {
+  const flipped = orientation.flip.reduce((sum, one) => sum + one, 0);
+  if (flipped > 0) {
     mesh = { positions: mesh.positions, triangles: mesh.triangles.slice() };
     applyFlips(mesh, orientation.flip);
   }
@@ -70,7 +73,7 @@ function countRepairs(
     merged: facets.merged,
     cancelled: facets.cancelled,
     loose: facets.loose,
-    flipped: orientation.flippedCount,
+    flipped: orientation.flip.reduce((sum, one) => sum + one, 0),
     openEdges: pairs.openCount,
     sharedEdges,
     oneSidedEdges: orientation.oneSidedEdges,

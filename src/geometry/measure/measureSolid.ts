@@ -67,7 +67,7 @@ function measureRims(surface: ClosedSurface, table: PieceTable, roles: Roles, op
     if (loop.vertices.length < 3 || !isCounted(roles.role[table.pieceOf[loop.triangle]!]!)) continue;
     const isCut = options.isCutVertex !== undefined && loop.vertices.every(options.isCutVertex);
     const isLoose = loop.vertices.length === 3 && isFacet(mesh, loop.triangle, loop.vertices);
-    rims.push(measureRim(mesh.positions, loop, isCut ? 'cut' : isLoose ? 'loose facet' : undefined));
+    rims.push(measureRim(mesh, loop, isCut ? 'cut' : isLoose ? 'loose facet' : undefined));
   }
   return rims.sort((a, b) => b.areaMm2 - a.areaMm2);
 }
@@ -97,16 +97,20 @@ function sumUp(
     volumeMm3: sum.volumeMm3,
     doubt: {
       capsMm3: rims.reduce((total, rim) => total + rimDoubtMm3(rim), 0),
-      islandsMm3: Math.abs(byRole.island.volumeMm3),
+      islandsMm3: byRole.island.heldMm3,
       overlapMm3: sum.doubtMm3,
       coordinatesMm3: (options.coordinateStepMm * areaMm2) / 2,
     },
     areaMm2,
+    cutAreaMm2:
+      table.pieces.reduce((total, p) => total + p.cutAreaMm2, 0) +
+      sectionAreaMm2(rims.filter((rim) => rim.kind === 'cut')),
     bounds,
     extentsMm: extentsOf(bounds),
     pieces: table.pieces.length + surface.counts.loose,
     byRole,
-    turnedPieces: groupOf(table.pieces, (i) => roles.turned[i] === 1),
+    turnedPieces: groupOf(table.pieces, roles.turned, (i) => roles.turned[i] === 1),
+    isMainTurned: roles.turned[0] === 1,
     rims,
     repairs: surface.counts,
     closed: rims.every((rim) => rim.kind === 'cut'),
@@ -115,6 +119,10 @@ function sumUp(
     plainSumMm3,
   };
 }
+
+/** Area of a section from the rims in its plane: those of hollows run the other way round and take theirs off. */
+const sectionAreaMm2 = (rims: readonly Rim[]): number =>
+  Math.hypot(...[0, 1, 2].map((k) => rims.reduce((sum, rim) => sum + rim.areaMm2 * rim.normal[k]!, 0)));
 
 /** The closed chain of the pieces that count, each facing its settled way. */
 function countedMesh(surface: ClosedSurface, table: PieceTable, roles: Roles): TriangleMesh {
@@ -131,15 +139,8 @@ function countedMesh(surface: ClosedSurface, table: PieceTable, roles: Roles): T
   return { positions: mesh.positions, triangles: Int32Array.from(kept) };
 }
 
-function groupByRole(pieces: readonly Piece[], roles: Roles): Record<Role, PieceGroup> {
-  const group = (role: Role): PieceGroup => {
-    const members = groupOf(pieces, (i) => roles.role[i] === role);
-    const signed = pieces.reduce(
-      (s, p, i) => s + (roles.role[i] !== role ? 0 : roles.turned[i] === 1 ? -p.volumeMm3 : p.volumeMm3),
-      0,
-    );
-    return { count: members.count, volumeMm3: signed };
-  };
+function groupByRole(pieces: readonly Piece[], { role, turned }: Roles): Record<Role, PieceGroup> {
+  const group = (wanted: Role): PieceGroup => groupOf(pieces, turned, (i) => role[i] === wanted);
   return {
     body: group('body'),
     void: group('void'),
@@ -149,13 +150,14 @@ function groupByRole(pieces: readonly Piece[], roles: Roles): Record<Role, Piece
   };
 }
 
-function groupOf(pieces: readonly Piece[], belongs: (i: number) => boolean): PieceGroup {
-  let count = 0;
-  let volumeMm3 = 0;
-  pieces.forEach((piece, i) => {
+/** Signed as the pieces face once the turned ones are turned. */
+function groupOf(pieces: readonly Piece[], turned: Uint8Array, belongs: (i: number) => boolean): PieceGroup {
+  const group: PieceGroup = { count: 0, volumeMm3: 0, heldMm3: 0 };
+  pieces.forEach(({ volumeMm3 }, i) => {
     if (!belongs(i)) return;
-    count++;
-    volumeMm3 += piece.volumeMm3;
+    group.count++;
+    group.volumeMm3 += turned[i] === 1 ? -volumeMm3 : volumeMm3;
+    group.heldMm3 += Math.abs(volumeMm3);
   });
-  return { count, volumeMm3 };
+  return group;
 }

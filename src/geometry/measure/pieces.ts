@@ -6,6 +6,8 @@ import type { Bounds, TriangleMesh } from '../triangleMesh';
 /** One connected surface of a scan (triangles that hang together by edges), with its caps. Mesh units: mm once placed. */
 export interface Piece {
   areaMm2: number;
+  /** Of the closed faces of our own cuts. */
+  cutAreaMm2: number;
   /** Signed, of the capped surface: negative when the piece is inside out, or a void. */
   volumeMm3: number;
   bounds: Bounds;
@@ -57,8 +59,8 @@ function numberPieces(
   return { pieceOf, seeds };
 }
 
-/** Places in a piece's row of sums: six bounds, then area, six times the volume, and the triangles. */
-const [AREA, SIXFOLD, COUNT, ROW] = [6, 7, 8, 9];
+/** Places in a piece's row of sums: six bounds, then area, six times the volume, the triangles, and the area of cuts. */
+const [AREA, SIXFOLD, COUNT, CUT_AREA, ROW] = [6, 7, 8, 9, 10];
 
 /**
  * Area, signed volume and bounds of every piece, in one pass. Six times the signed volume of the tetrahedra from a local origin (a corner of the
@@ -100,8 +102,8 @@ function sumPieces(
     widen(sums, row, ax, ay, az);
     widen(sums, row, bx, by, bz);
     widen(sums, row, cx, cy, cz);
-    if (isCutVertex !== undefined && isCutVertex(va) && isCutVertex(vb) && isCutVertex(vc)) continue;
-    sums[row + AREA]! += Math.sqrt(nx * nx + ny * ny + nz * nz) / 2;
+    const isCut = isCutVertex !== undefined && isCutVertex(va) && isCutVertex(vb) && isCutVertex(vc);
+    sums[row + (isCut ? CUT_AREA : AREA)]! += Math.sqrt(nx * nx + ny * ny + nz * nz) / 2;
   }
   return seeds.map((seed, piece) => pieceFrom(sums, ROW * piece, seed, [ox, oy, oz]));
 }
@@ -132,6 +134,7 @@ function pieceFrom(sums: Float64Array, row: number, seed: number, origin: [numbe
   ];
   return {
     areaMm2: sums[row + AREA]!,
+    cutAreaMm2: sums[row + CUT_AREA]!,
     volumeMm3: sums[row + SIXFOLD]! / 6,
     triangles: sums[row + COUNT]!,
     bounds: { min: end(0), max: end(3) },

@@ -20,11 +20,16 @@ const ISLAND_AREA_SHARE = 0.01;
 const SHEET_SHARE = 1e-6;
 const OPEN_SHEET_SHARE = 2e-3;
 
-/** Vertices of a piece that are tested before it is called nested. */
-const PROBES = 12;
+/** Facets of a piece that are tested before it is called nested: fewer where the piece around it is large. */
+const MOST_PROBES = 25;
+const FEWEST_PROBES = 7;
+const PROBE_WORK = 2e6;
 
-/** Pieces beyond this rank are not tested for nesting: they count as bodies, and the winding lines still watch over them. */
-const NESTING_LIMIT = 64;
+/** Solid angles that nesting may cost in all, some seconds. Beyond it a piece keeps the way it faces in the file. */
+const NESTING_WORK = 2e8;
+
+/** A nested piece may stick out of the bounds around it by this share of their diagonal: rims are ragged, voids touch. */
+const OUTSIDE_SHARE = 0.03;
 
 export interface Roles {
   role: Role[];
@@ -44,9 +49,15 @@ export function assignRoles(mesh: TriangleMesh, table: PieceTable): Roles {
   const byVolume = [...bodies].sort(
     (a, b) => Math.abs(pieces[b]!.volumeMm3) - Math.abs(pieces[a]!.volumeMm3) || a - b,
   );
+  const nesting: Nesting = { mesh, pieces, lists: trianglesByPiece(table), workLeft: NESTING_WORK };
   byVolume.forEach((i, rank) => {
-    const around = rank < NESTING_LIMIT ? container(mesh, table, i, byVolume.slice(0, rank)) : undefined;
+    const around = container(nesting, i, byVolume.slice(0, rank));
     const facesIn = pieces[i]!.volumeMm3 < 0;
+    if (around === 'too much work') {
+      // Not decided: the file's own word stands, and the winding lines still watch over it.
+      if (facesIn) role[i] = 'void';
+      return;
+    }
     if (around === undefined) {
       turned[i] = facesIn ? 1 : 0;
       return;
@@ -70,42 +81,61 @@ function isIsland(piece: Piece, main: Piece): boolean {
   );
 }
 
-/** The smallest of the larger bodies that holds every probed vertex of this one. */
-function container(
-  mesh: TriangleMesh,
-  table: PieceTable,
-  inner: number,
-  larger: number[],
-): number | undefined {
-  const { pieces, pieceOf } = table;
-  const around = larger.filter((outer) => holds(pieces[outer]!.bounds, pieces[inner]!.bounds)).reverse();
-  if (around.length === 0) return undefined;
-  const probes = probePoints(mesh, table, inner);
-  return around.find((outer) =>
-    probes.every((q) => Math.abs(windingNumber(mesh, q, (t) => pieceOf[t] === outer)) > 0.5),
+interface Nesting {
+  mesh: TriangleMesh;
+  pieces: readonly Piece[];
+  /** Triangles of every piece, caps included. */
+  lists: Int32Array[];
+  workLeft: number;
+}
+
+function trianglesByPiece({ pieces, pieceOf }: PieceTable): Int32Array[] {
+  const counts = new Int32Array(pieces.length);
+  for (const piece of pieceOf) counts[piece]!++;
+  const lists = [...counts].map((count) => new Int32Array(count));
+  counts.fill(0);
+  for (let t = 0; t < pieceOf.length; t++) lists[pieceOf[t]!]![counts[pieceOf[t]!]!++] = t;
+  return lists;
+}
+
+/**
+ * The smallest of the larger bodies that holds most of this one: the winding number about the middle of facets spread over it
+ * decides by majority, as single points may lie on a cap or stick out.
+ */
+function container(nesting: Nesting, inner: number, larger: number[]): number | undefined | 'too much work' {
+  const { mesh, pieces, lists } = nesting;
+  for (let k = larger.length - 1; k >= 0; k--) {
+    const outer = larger[k]!;
+    if (!holds(pieces[outer]!.bounds, pieces[inner]!.bounds)) continue;
+    const list = lists[outer]!;
+    const probes = facetMiddles(mesh, lists[inner]!.subarray(0, pieces[inner]!.triangles), list.length);
+    nesting.workLeft -= probes.length * list.length;
+    if (nesting.workLeft < 0) return 'too much work';
+    const inside = probes.filter((point) => Math.abs(windingNumber(mesh, point, list)) > 0.5).length;
+    if (2 * inside > probes.length) return outer;
+  }
+  return undefined;
+}
+
+/** Middles of facets spread over a list (caps stand at its end and are left out by the caller). */
+function facetMiddles(mesh: TriangleMesh, list: Int32Array, outerCount: number): [number, number, number][] {
+  const { positions: p, triangles } = mesh;
+  const wanted = Math.min(MOST_PROBES, Math.max(FEWEST_PROBES, Math.floor(PROBE_WORK / outerCount)));
+  const count = Math.min(wanted, list.length);
+  return Array.from({ length: count }, (_, i) => {
+    const t = 3 * list[Math.floor(((i + 0.5) * list.length) / count)]!;
+    const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
+    return [
+      (p[a]! + p[b]! + p[c]!) / 3,
+      (p[a + 1]! + p[b + 1]! + p[c + 1]!) / 3,
+      (p[a + 2]! + p[b + 2]! + p[c + 2]!) / 3,
+    ];
+  });
+}
+
+function holds(outer: Bounds, inner: Bounds): boolean {
+  const slack = OUTSIDE_SHARE * diagonalOf(outer);
+  return [0, 1, 2].every(
+    (k) => outer.min[k]! - slack <= inner.min[k]! && inner.max[k]! <= outer.max[k]! + slack,
   );
 }
-
-/** Vertices spread over the piece, and those furthest out along each axis: a corner that sticks out is most likely one of them. */
-function probePoints(mesh: TriangleMesh, table: PieceTable, piece: number): [number, number, number][] {
-  const { positions: p, triangles } = mesh;
-  const spread: number[] = [];
-  const lowest = [0, 0, 0].map(() => 3 * triangles[3 * table.pieces[piece]!.seed]!);
-  const highest = [...lowest];
-  const stride = Math.max(1, Math.floor(table.pieces[piece]!.triangles / PROBES));
-  for (let t = 0, seen = 0; t < table.pieceOf.length; t++) {
-    if (table.pieceOf[t] !== piece) continue;
-    if (seen++ % stride === 0) spread.push(3 * triangles[3 * t]!);
-    for (let c = 3 * t; c < 3 * t + 3; c++) {
-      const v = 3 * triangles[c]!;
-      for (let k = 0; k < 3; k++) {
-        if (p[v + k]! < p[lowest[k]! + k]!) lowest[k] = v;
-        if (p[v + k]! > p[highest[k]! + k]!) highest[k] = v;
-      }
-    }
-  }
-  return [...spread, ...lowest, ...highest].map((v) => [p[v]!, p[v + 1]!, p[v + 2]!]);
-}
-
-const holds = (outer: Bounds, inner: Bounds): boolean =>
-  [0, 1, 2].every((k) => outer.min[k]! <= inner.min[k]! && inner.max[k]! <= outer.max[k]!);

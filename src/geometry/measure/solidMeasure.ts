@@ -14,7 +14,10 @@ export interface Doubt {
 
 export interface PieceGroup {
   count: number;
+  /** Signed sum, as the pieces face. */
   volumeMm3: number;
+  /** Sum of what each holds, whichever way it faces. */
+  heldMm3: number;
 }
 
 /** The measured solid: everything in mm, nothing rounded, nothing done to it that `repairs` and `rims` do not name. */
@@ -22,6 +25,8 @@ export interface SolidMeasure {
   volumeMm3: number;
   doubt: Doubt;
   areaMm2: number;
+  /** Of the flat faces of our own cuts; not in the area. */
+  cutAreaMm2: number;
   /** Of the pieces that count: islands and sheets do not stretch it. */
   bounds: Bounds;
   /** Of everything in the scan. */
@@ -30,6 +35,8 @@ export interface SolidMeasure {
   pieces: number;
   byRole: Record<Role, PieceGroup>;
   turnedPieces: PieceGroup;
+  /** The largest piece faced inward in the file. */
+  isMainTurned: boolean;
   rims: Rim[];
   repairs: RepairCounts;
   /** No rim but those of our own cuts: the pieces that count have no hole. */

@@ -2,17 +2,17 @@ import type { TriangleMesh } from '../triangleMesh';
 
 /**
  * Winding number of a closed chain about a point off it: the sum of signed solid angles over 4 pi (van Oosterom and
- * Strackee 1983, IEEE Trans. Biomed. Eng. 30:125). Takes the triangles for which `uses` is true. Linear in their number.
+ * Strackee 1983, IEEE Trans. Biomed. Eng. 30:125). Takes the triangles of the
+ * list. Linear in their number.
  */
 export function windingNumber(
   mesh: TriangleMesh,
   point: readonly [number, number, number],
-  uses: (t: number) => boolean,
+  list: Int32Array,
 ): number {
   const { positions: p, triangles } = mesh;
   let angle = 0;
-  for (let t = 0; t < triangles.length / 3; t++) {
-    if (!uses(t)) continue;
+  for (const t of list) {
     const a = 3 * triangles[3 * t]!,
       b = 3 * triangles[3 * t + 1]!,
       c = 3 * triangles[3 * t + 2]!;

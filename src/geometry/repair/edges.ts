@@ -8,7 +8,7 @@ export const SHARED = -2;
  * Half-edge h = 3t + e runs from corner e of triangle t to the next corner.
  * `mate[h]` is the other half-edge where exactly two triangles meet, else OPEN or SHARED.
  * `shared` lists the edges with three or more users: a count, then that many half-edges, and so on.
- * `pieceRoot` joins the triangles that hang together by edges, however many meet there.
+ * `pieceRoot` joins the triangles that hang together by edges of two; `settlePatches` joins further.
  */
 export interface EdgePairs {
   mate: Int32Array;
@@ -140,9 +140,9 @@ function noteEdge(
     pairs.openCount++;
     return;
   }
-  for (let i = from + 1; i < to; i++) join(pairs.pieceRoot, (first / 3) | 0, (slots[i]! / 3) | 0);
   if (to - from === 2) {
     const second = slots[from + 1]!;
+    join(pairs.pieceRoot, (first / 3) | 0, (second / 3) | 0);
     pairs.mate[first] = second;
     pairs.mate[second] = first;
     if (triangles[first] === triangles[second]) pairs.conflictCount++;
@@ -165,7 +165,8 @@ export function rootOf(root: Int32Array, t: number): number {
   return i;
 }
 
-function join(root: Int32Array, a: number, b: number): void {
+/** Makes two triangles one piece; the lower number becomes the root. */
+export function join(root: Int32Array, a: number, b: number): void {
   const ra = rootOf(root, a);
   const rb = rootOf(root, b);
   if (ra < rb) root[rb] = ra;

@@ -6,7 +6,9 @@ import { wedgeChooser, type WedgeChooser } from './wedges';
 /** A closed walk along uncancelled edges, in the direction in which its cap must run. */
 export interface Loop {
   vertices: number[];
-  /** A triangle at the loop, to tell which piece it belongs to. */
+  /** The triangle on the other side of each edge, from vertex i to the next. */
+  triangles: number[];
+  /** One of them, to tell which piece the loop belongs to. */
   triangle: number;
 }
 
@@ -66,8 +68,8 @@ function peel({ edges, outgoing, place, choose }: Walk, first: number, loops: Lo
     }
     const vertices = path.splice(met + 1);
     for (const v of vertices) position.delete(v);
-    const [edge] = pathEdges.splice(met);
-    loops.push({ vertices: [to, ...vertices], triangle: edges.triangle[edge!]! });
+    const triangles = pathEdges.splice(met).map((edge) => edges.triangle[edge]!);
+    loops.push({ vertices: [to, ...vertices], triangles, triangle: triangles[0]! });
     if (path.length === 1) return;
   }
 }

@@ -4,7 +4,6 @@ import { nextCorner, type EdgePairs } from './edges';
 export interface Orientation {
   /** 1 where the triangle must be turned over for its patch to agree with itself and with the vote. */
   flip: Uint8Array;
-  flippedCount: number;
   /** Edges that still disagree: the patch there is one-sided like a Moebius strip. */
   oneSidedEdges: number;
   /** Area of the patches that hold such edges, in the mesh's unit squared. */
@@ -19,7 +18,6 @@ export function orientPatches(mesh: TriangleMesh, pairs: EdgePairs): Orientation
   const count = mesh.triangles.length / 3;
   const result: Orientation = {
     flip: new Uint8Array(count),
-    flippedCount: 0,
     oneSidedEdges: 0,
     oneSidedArea: 0,
   };
@@ -27,7 +25,6 @@ export function orientPatches(mesh: TriangleMesh, pairs: EdgePairs): Orientation
   const seen = new Uint8Array(count);
   const queue = new Int32Array(count);
   for (let t = 0; t < count; t++) if (seen[t] === 0) growPatch(mesh, pairs, { seen, queue, seed: t }, result);
-  for (const f of result.flip) result.flippedCount += f;
   return result;
 }
 

@@ -1,3 +1,4 @@
+import type { TriangleMesh } from '../triangleMesh';
 import type { Loop } from './loops';
 import { loopCentroid } from './closeCycle';
 
@@ -8,8 +9,14 @@ import { loopCentroid } from './closeCycle';
  */
 export const DOME_SHARE = 0.05;
 
-/** A rim is a seam, not a hole, when it encloses less than this share of what a circle of its length would. */
-const SEAM_SHARE = 0.02;
+/** A rim is a seam, not a hole, when its mean width is below this share of its edges: area over the sum of squared edges. */
+const SEAM_SHARE = 0.05;
+
+/**
+ * A surface that runs up to its rim at a slope below this may run on as a cap of a ball; a steeper one is a wall, and what it
+ * stands on is a base. Chosen here: a ball that lost less than a sixth of its height is a ball.
+ */
+const STEEPEST_DOME = Math.PI / 3;
 
 /** One rim and what closing it otherwise could change. Lengths in the mesh's unit: mm once placed. */
 export interface Rim {
@@ -19,11 +26,13 @@ export interface Rim {
   /** Largest distance of a rim vertex from the rim's mean plane. */
   flatnessMm: number;
   centreMm: [number, number, number];
+  /** Unit normal of the cap, out of the body. */
+  normal: [number, number, number];
   /** Volume that the cap would add if it were flat through the mean plane instead of a cone. Signed. */
   flatPlaneMm3: number;
   /** The same if the surface ran on to the outermost rim point and was closed flat there, as by a board. Signed. */
   dropToBaseMm3: number;
-  /** A shallow dome either way. */
+  /** A dome either way: the shallow one, or the cap of a ball that goes on where the surface stopped. */
   domeMm3: number;
   kind: 'hole' | 'seam' | 'cut' | 'loose facet';
 }
@@ -36,9 +45,10 @@ export const rimDoubtMm3 = (rim: Rim): number =>
  * Measures a rim and compares its cone with two other honest caps. Heights are taken along the rim's vector area, which
  * points out of the body; a fan triangle of plan area a and corner heights h1, h2, 0 stands for a (h1 + h2)/3.
  */
-export function measureRim(p: Float64Array, loop: Loop, kind?: 'cut' | 'loose facet'): Rim {
+export function measureRim(mesh: TriangleMesh, loop: Loop, kind?: 'cut' | 'loose facet'): Rim {
+  const p = mesh.positions;
   const c = loopCentroid(p, loop.vertices);
-  const { normal, areaMm2, coneAreaMm2, lengthMm } = vectorArea(p, loop.vertices, c);
+  const { normal, areaMm2, coneAreaMm2, lengthMm, squaresMm2 } = vectorArea(p, loop.vertices, c);
   const heights = loop.vertices.map(
     (v) =>
       (p[3 * v]! - c[0]) * normal[0] +
@@ -52,20 +62,54 @@ export function measureRim(p: Float64Array, loop: Loop, kind?: 'cut' | 'loose fa
     outermost = Math.max(outermost, h);
     flatnessMm = Math.max(flatnessMm, Math.abs(h));
   }
-  const isSeam =
-    4 * Math.PI * areaMm2 < SEAM_SHARE * lengthMm ** 2 &&
-    4 * Math.PI * coneAreaMm2 < SEAM_SHARE * lengthMm ** 2;
+  const isSeam = Math.max(areaMm2, coneAreaMm2) < SEAM_SHARE * squaresMm2;
+  const radiusMm = Math.sqrt(coneAreaMm2 / Math.PI);
   return {
     lengthMm,
     areaMm2,
     flatnessMm,
     centreMm: c,
+    normal,
     flatPlaneMm3: -underCone,
     dropToBaseMm3: outermost * areaMm2 - underCone,
-    domeMm3: DOME_SHARE * coneAreaMm2 * Math.sqrt(coneAreaMm2 / Math.PI),
+    domeMm3: coneAreaMm2 * radiusMm * Math.max(DOME_SHARE, domeShareOf(meanSlope(mesh, loop, normal))),
     kind: kind ?? (isSeam ? 'seam' : 'hole'),
   };
 }
+
+/**
+ * Volume of a ball's cap over a disc, as a share of area x radius, from the slope at its rim: height a tan(slope/2), volume
+ * A h/2 (1 + h2/(3 a2)). Zero for walls.
+ */
+function domeShareOf(slope: number): number {
+  if (Math.abs(slope) > STEEPEST_DOME) return 0;
+  const rise = Math.tan(Math.abs(slope) / 2);
+  return (rise / 2) * (1 + (rise * rise) / 3);
+}
+
+/** Angle at which the surface would run on over the hole, against the rim's plane, averaged over the rim by length. */
+function meanSlope({ positions: p, triangles }: TriangleMesh, loop: Loop, n: Vector): number {
+  let weighted = 0;
+  let total = 0;
+  for (let i = 0; i < loop.vertices.length; i++) {
+    const [from, to] = [loop.vertices[i]!, loop.vertices[(i + 1) % loop.vertices.length]!];
+    const t = 3 * loop.triangles[i]!;
+    const third = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!].find((v) => v !== from && v !== to);
+    if (third === undefined) continue;
+    const e: Vector = [0, 1, 2].map((k) => p[3 * to + k]! - p[3 * from + k]!) as Vector;
+    const length = Math.hypot(...e);
+    // From the facet's far corner to the edge, square to the edge: the way the surface runs on.
+    const back: Vector = [0, 1, 2].map((k) => p[3 * from + k]! - p[3 * third + k]!) as Vector;
+    const along = dot(back, e) / (length * length || 1);
+    const on: Vector = [back[0] - along * e[0], back[1] - along * e[1], back[2] - along * e[2]];
+    const inward: Vector = [n[1] * e[2] - n[2] * e[1], n[2] * e[0] - n[0] * e[2], n[0] * e[1] - n[1] * e[0]];
+    weighted += length * Math.atan2(dot(on, n), dot(on, inward) / (length || 1));
+    total += length;
+  }
+  return total === 0 ? 0 : weighted / total;
+}
+
+const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
 type Vector = [number, number, number];
 
@@ -73,12 +117,13 @@ function vectorArea(
   p: Float64Array,
   vertices: readonly number[],
   c: Vector,
-): { normal: Vector; areaMm2: number; coneAreaMm2: number; lengthMm: number } {
+): { normal: Vector; areaMm2: number; coneAreaMm2: number; lengthMm: number; squaresMm2: number } {
   let x = 0,
     y = 0,
     z = 0,
     coneAreaMm2 = 0,
-    lengthMm = 0;
+    lengthMm = 0,
+    squaresMm2 = 0;
   forEachFan(p, vertices, c, (ux, uy, uz, vx, vy, vz) => {
     const nx = uy * vz - uz * vy,
       ny = uz * vx - ux * vz,
@@ -87,11 +132,13 @@ function vectorArea(
     y += ny / 2;
     z += nz / 2;
     coneAreaMm2 += Math.hypot(nx, ny, nz) / 2;
-    lengthMm += Math.hypot(vx - ux, vy - uy, vz - uz);
+    const edge = Math.hypot(vx - ux, vy - uy, vz - uz);
+    lengthMm += edge;
+    squaresMm2 += edge * edge;
   });
   const areaMm2 = Math.hypot(x, y, z);
   const normal: Vector = areaMm2 > 0 ? [x / areaMm2, y / areaMm2, z / areaMm2] : [0, 0, 1];
-  return { normal, areaMm2, coneAreaMm2, lengthMm };
+  return { normal, areaMm2, coneAreaMm2, lengthMm, squaresMm2 };
 }
 
 function volumeUnderCone(
