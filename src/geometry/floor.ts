@@ -1,60 +1,73 @@
 import { boundsOf, extentsOf, type Bounds, type TriangleMesh } from './triangleMesh';
 
-/** What makes a table: a level, upward face in the lowest part, wide against the whole footprint. Chosen here. */
-const LEVEL_COSINE = 0.985;
+/*
+ * What makes a table: much nearly level area that faces up, in one plane, low under the piece. All shares chosen here. Single
+ * facets of a rough scan lean by 20 degrees and more, so they may; the plane is that of their mean normal, and only what lies in
+ * one thin layer along it counts.
+ */
+const LEANING_COSINE = 0.8;
+const LOWEST_SHARE = 0.35;
 const FOOTPRINT_SHARE = 0.25;
-/** Height is gathered in bins of 0.5 %; the lowest 15 % are looked at. */
-const BINS = 200;
-const LOWEST_BINS = 30;
+/** Steeper than 10 degrees it is no table. */
+const LEVEL_COSINE = 0.985;
+/** Layers of 0.5 % of the height; two neighbors make a floor. */
+const LAYERS = 200;
 
 export interface Floor {
   /**
-   * Height on the placed mesh's own zero, mm, just above the table's top: its mean and three standard deviations of its roughness,
-   * so that a cut there leaves no skin of it.
+   * Height on the placed mesh's own zero, mm, just above the table wherever the piece stands: its plane, three standard deviations
+   * of its roughness, and what its tilt adds across the footprint, so that a level cut there leaves no skin of it.
    */
   topMm: number;
   areaMm2: number;
+  /** Angle of its plane against level. */
+  tiltDegrees: number;
 }
 
 /**
- * Looks for a table top under the sculpt: level area that faces up, gathered by height in bins of 0.5 % of the size.
- * `isInsideOut` says that the file's facets face inward. A proposal only: the wide flat step of a plinth looks the same, so nothing is cut unasked.
+ * Looks for a table top under the sculpt. `isInsideOut` says that the file's facets face inward. A proposal only: the wide flat
+ * step of a plinth looks the same, so nothing is cut unasked.
  */
 export function findFloor(
   mesh: TriangleMesh,
   known: { bounds?: Bounds; isInsideOut?: boolean } = {},
 ): Floor | undefined {
   const bounds = known.bounds ?? boundsOf(mesh);
-  const facing = known.isInsideOut === true ? -1 : 1;
   const [width, depth, height] = extentsOf(bounds);
   if (!(height > 0)) return undefined;
-  const lowestMm = bounds.min[2];
-  const binMm = height / BINS;
-  const bins = Array.from({ length: LOWEST_BINS + 1 }, () => ({ areaMm2: 0, first: 0, second: 0 }));
-  eachLevelTriangle(mesh, { facing, belowMm: lowestMm + LOWEST_BINS * binMm }, (areaMm2, zMm) => {
-    const above = zMm - lowestMm;
-    const bin = bins[Math.floor(above / binMm)]!;
-    bin.areaMm2 += areaMm2;
-    bin.first += areaMm2 * above;
-    bin.second += areaMm2 * above * above;
+  const facing = known.isInsideOut === true ? -1 : 1;
+  const belowMm = bounds.min[2] + LOWEST_SHARE * height;
+  const mean: Vector = [0, 0, 0];
+  const facets: Facet[] = [];
+  eachLeaningFacet(mesh, { facing, belowMm }, (facet) => {
+    facets.push(facet);
+    for (let k = 0; k < 3; k++) mean[k]! += facet.twiceArea[k]!;
   });
-  let best = 0;
-  const pairOf = (at: number): number => bins[at]!.areaMm2 + bins[at + 1]!.areaMm2;
-  for (let at = 1; at < LOWEST_BINS; at++) if (pairOf(at) > pairOf(best)) best = at;
-  const areaMm2 = pairOf(best);
-  if (areaMm2 < FOOTPRINT_SHARE * width * depth) return undefined;
-  const mean = (bins[best]!.first + bins[best + 1]!.first) / areaMm2;
-  const variance = (bins[best]!.second + bins[best + 1]!.second) / areaMm2 - mean * mean;
-  return { topMm: lowestMm + mean + 3 * Math.sqrt(Math.max(0, variance)), areaMm2 };
+  const length = Math.hypot(...mean);
+  const up: Vector =
+    mean[2] > LEVEL_COSINE * length ? [mean[0] / length, mean[1] / length, mean[2] / length] : [0, 0, 1];
+  const layer = thickestLayer(facets, up, height / LAYERS);
+  if (layer === undefined || layer.areaMm2 < FOOTPRINT_SHARE * width * depth) return undefined;
+  return {
+    topMm: highestOver(bounds, up, layer.along + 3 * layer.deviation),
+    areaMm2: layer.areaMm2,
+    tiltDegrees: (Math.acos(Math.min(1, up[2])) * 180) / Math.PI,
+  };
 }
 
-/** Every level, upward triangle whose first corner and middle lie below a height. */
-function eachLevelTriangle(
-  mesh: TriangleMesh,
+type Vector = [number, number, number];
+
+interface Facet {
+  middle: Vector;
+  twiceArea: Vector;
+}
+
+/** Every facet below a height whose upward side leans by less than LEANING_COSINE says. */
+function eachLeaningFacet(
+  { positions: p, triangles }: TriangleMesh,
   { facing, belowMm }: { facing: 1 | -1; belowMm: number },
-  each: (areaMm2: number, zMm: number) => void,
+  each: (facet: Facet) => void,
 ): void {
-  const { positions: p, triangles } = mesh;
   for (let t = 0; t < triangles.length; t += 3) {
     const a = 3 * triangles[t]!;
     if (p[a + 2]! > belowMm) continue;
@@ -68,8 +81,56 @@ function eachLevelTriangle(
     const vz = p[c + 2]! - p[a + 2]!;
     const nz = facing * (ux * vy - uy * vx);
     if (!(nz > 0)) continue;
-    const twice = Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, nz);
-    const zMm = p[a + 2]! + (uz + vz) / 3;
-    if (nz > LEVEL_COSINE * twice && zMm < belowMm) each(twice / 2, zMm);
+    const nx = facing * (uy * vz - uz * vy);
+    const ny = facing * (uz * vx - ux * vz);
+    if (nz < LEANING_COSINE * Math.sqrt(nx * nx + ny * ny + nz * nz)) continue;
+    each({
+      middle: [p[a]! + (ux + vx) / 3, p[a + 1]! + (uy + vy) / 3, p[a + 2]! + (uz + vz) / 3],
+      twiceArea: [nx, ny, nz],
+    });
   }
 }
+
+interface Layer {
+  areaMm2: number;
+  /** Mean place along the normal, and its standard deviation. */
+  along: number;
+  deviation: number;
+}
+
+/** The two neighboring layers with the most area, by the places of the facets along a direction. */
+function thickestLayer(facets: readonly Facet[], up: Vector, layerMm: number): Layer | undefined {
+  const places = facets.map(({ middle }) => dot(middle, up));
+  let lowest = Infinity;
+  for (const place of places) lowest = Math.min(lowest, place);
+  const sums = new Map<number, { area: number; first: number; second: number }>();
+  places.forEach((place, i) => {
+    const number = Math.floor((place - lowest) / layerMm);
+    const sum = sums.get(number) ?? { area: 0, first: 0, second: 0 };
+    sums.set(number, sum);
+    const area = dot(facets[i]!.twiceArea, up) / 2;
+    sum.area += area;
+    sum.first += area * (place - lowest);
+    sum.second += area * (place - lowest) ** 2;
+  });
+  let best: Layer | undefined;
+  for (const [number, one] of sums) {
+    const next = sums.get(number + 1) ?? { area: 0, first: 0, second: 0 };
+    const areaMm2 = one.area + next.area;
+    if (best !== undefined && areaMm2 <= best.areaMm2) continue;
+    const mean = (one.first + next.first) / areaMm2;
+    const variance = (one.second + next.second) / areaMm2 - mean * mean;
+    best = { areaMm2, along: lowest + mean, deviation: Math.sqrt(Math.max(0, variance)) };
+  }
+  return best;
+}
+
+/** The highest z that the plane up.x = place reaches over the footprint. */
+function highestOver({ min, max }: Bounds, up: Vector, place: number): number {
+  const corners = [min[0], max[0]].flatMap((x) =>
+    [min[1], max[1]].map((y) => (place - up[0] * x - up[1] * y) / up[2]),
+  );
+  return Math.max(...corners);
+}
+
+const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

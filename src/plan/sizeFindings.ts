@@ -202,6 +202,7 @@ function table({ cuts, floor, removedCm3, solid, scale }: SizeFacts): Problem[] 
     topMm: floor.topMm,
     topUnits: floor.topMm / scale.mmPerUnit,
     areaCm2: floor.areaMm2 / 100,
+    tiltDegrees: floor.tiltDegrees,
   };
   return [finding('FLOOR_FOUND', 'look', found, { zMm: floor.topMm })];
 }

@@ -1,7 +1,7 @@
 import type { MeshCode } from '../problem';
 import type { FileUnit } from '../plan';
 import { UNIT_NAMES } from './unitNames';
-import { amount, counted, percent, type Sentence, type Values } from './sentence';
+import { amount, counted, percent, unitsText, type Sentence, type Values } from './sentence';
 
 const unitWords = (unit: string): string => (unit in UNIT_NAMES ? UNIT_NAMES[unit as FileUnit].one : unit);
 
@@ -109,7 +109,7 @@ function notClosed(v: Values): Sentence {
       hint:
         v.floorUnits === undefined
           ? 'Scan the missing side, or cut the ragged part off with a plane.'
-          : `If it stands on a table, cut that off: --cut "z=${Number(Number(v.floorUnits).toPrecision(9))} units".`,
+          : `If it stands on a table, cut that off: --cut "z=${unitsText(v.floorUnits)} units".`,
     };
   }
   return {

@@ -1,5 +1,5 @@
 import type { CallCode, PlanCode } from '../problem';
-import { amount, type Sentence, type Values } from './sentence';
+import { amount, unitsText, type Sentence, type Values } from './sentence';
 
 /** Millimetres per unit, exact (NIST SP 811): the size in words under each. */
 const UNITS: readonly { name: string; mm: number }[] = [
@@ -25,14 +25,18 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     hint: 'Move the plane, or keep its other side.',
   }),
   FLOOR_FOUND: (v) => ({
-    text: `A level floor of ${amount(v.areaCm2)} cm² lies under the piece, its top at z = ${amount(v.topMm)} mm.`,
-    hint: `If it is the table, cut it off: --cut "z=${Number(Number(v.topUnits).toPrecision(9))} units".`,
+    text: `A level floor of ${amount(v.areaCm2)} cm² lies under the piece, its top at z = ${amount(v.topMm)} mm${Number(v.tiltDegrees) > 0.3 ? `, tilted by ${amount(v.tiltDegrees, 2)}°; a level cut above it takes a wedge of the piece along` : ''}.`,
+    hint: `If it is the table, cut it off: --cut "z=${unitsText(v.topUnits)} units".`,
   }),
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
   CANNOT_READ_FILE: (v) => ({
     text: `The file cannot be opened: ${v.why} (${v.file}).`,
     hint: 'Check the name and the folder.',
+  }),
+  CANNOT_WRITE_FILE: (v) => ({
+    text: `${v.file} cannot be written: ${v.why}.`,
+    hint: `Check the folder, its rights and the room on the disk, or run it again with another ${v.instead ?? 'place'}.`,
   }),
   SHOP_FILE: (v) => ({
     text: `The shop file ${v.file} cannot be used: ${v.why}.`,

@@ -28,3 +28,9 @@ export const percent = (share: number | string | undefined): string =>
 /** "1 hole", "3 holes". */
 export const counted = (count: number | string | undefined, one: string, many = `${one}s`): string =>
   `${amount(count, 9)} ${count === 1 ? one : many}`;
+
+/** A height in file units for a command: plain digits, finer than a cut can tell apart, never an exponent. */
+export const unitsText = (units: number | string | undefined): string =>
+  Number(units)
+    .toFixed(7)
+    .replace(/\.?0+$/, '');

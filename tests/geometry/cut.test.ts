@@ -10,7 +10,7 @@ import {
 import { sizeScan } from '../../src/plan';
 import { expectClose } from '../support/close';
 import { unionByManifold } from '../support/manifoldOracle';
-import { asFloat32, joined, moved } from '../support/meshTools';
+import { asFloat32, joined, moved, reversed } from '../support/meshTools';
 import { valueOf } from '../support/outcome';
 import { box, icosphere, revolvedVolume, sphere, sphereOutline, type OutlinePoint } from '../support/shapes';
 
@@ -158,5 +158,31 @@ describe('a table under the piece is found, and cutting there gives the piece ba
     ['a smaller ball in the air', moved(sphere(30, 24), [0, 0, 9])],
   ])('%s alone has no table', (_, mesh) => {
     expect(findFloor(mesh)).toBeUndefined();
+  });
+});
+
+describe('tables that are thick, or not quite level', () => {
+  const block = box([60, 50, 80], [-30, -25, 20]);
+
+  it('a table of 20 mm under a block of 80 is found, by the top of its 200 x 200 mm', () => {
+    const table = box([200, 200, 20], [-100, -100, 0]);
+    const floor = findFloor(joined(table, block))!;
+    expectClose(floor.topMm, 20, 1e-6, 'top');
+    expectClose(floor.areaMm2, 40_000, 1e-9, 'area, with what stands under the block');
+    expect(floor.tiltDegrees).toBe(0);
+  });
+
+  it('a table that leans by 2 degrees is found, and the cut clears its highest corner', () => {
+    const lean = Math.tan((2 * Math.PI) / 180);
+    const level = box([200, 200, 20], [-100, -100, 0]);
+    const positions = level.positions.map((x, i) => (i % 3 === 2 ? x + lean * level.positions[i - 2]! : x));
+    const floor = findFloor(joined({ positions, triangles: level.triangles }, block))!;
+    expectClose(floor.tiltDegrees, 2, 1e-6, 'tilt');
+    // By hand: 20 mm plus 100 mm x tan 2 degrees at the edge of the table.
+    expectClose(floor.topMm, 20 + 100 * lean, 1e-6, 'highest corner');
+  });
+
+  it('the underside of an inside-out block is no table', () => {
+    expect(findFloor(reversed(block), { isInsideOut: true })).toBeUndefined();
   });
 });
