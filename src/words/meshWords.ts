@@ -114,7 +114,7 @@ function notClosed(v: Values): Sentence {
   }
   return {
     text: `No volume yet: the surface is open (${counted(v.openEdges, 'open edge')}) and encloses nothing.`,
-    hint: 'Scan the missing sides; loose triangles alone cannot be closed.',
+    hint: 'Scan the missing sides. If nothing is missing, neighbors do not share their corners: have the program that made it merge them.',
   };
 }
 
