@@ -16,7 +16,7 @@ export const BATCH_OPTIONS: readonly OptionSpec[] = [
   { flags: '--free-rise <density>', about: 'free-rise density (bare number: kg/m3)' },
   {
     flags: '--free-rise-from <source>',
-    about: 'where that density is from',
+    about: 'where that density is from; "cup-test" is a cup of today',
     choices: ['data-sheet', 'cup-test'],
   },
   { flags: '--ratio <a:b>', about: 'mixing ratio, A (isocyanate) first, as 52:100' },
@@ -99,9 +99,17 @@ export function batchOptions(options: OptionValues, io: Io): Outcome<FoamAndChoi
       from: key === 'packFactor' || key === 'shortFillChance' ? 'chosen' : 'given',
     };
   }
-  if (chosen.scaleStepG === undefined && shop.value?.scale !== undefined)
-    chosen.scaleStepG = { value: shop.value.scale.stepG, from: 'given' };
-  return good({ ...foam.value, ...chosen });
+  return good({ ...foam.value, ...scaleOf(shop.value), ...chosen });
+}
+
+/** The scale of the shop; a step that is typed wins over its own. */
+function scaleOf(shop: Shop | undefined): Pick<FoamAndChoices, 'scaleStepG' | 'scaleMaxG'> {
+  if (shop?.scale === undefined) return {};
+  const { stepG, maxG } = shop.scale;
+  return {
+    scaleStepG: { value: stepG, from: 'given' },
+    ...(Number.isFinite(maxG) ? { scaleMaxG: { value: maxG, from: 'given' as const } } : {}),
+  };
 }
 
 function shopOption(options: OptionValues, io: Io): Outcome<Shop | undefined> {
@@ -146,14 +154,22 @@ function cardOption(options: OptionValues, shop: Shop | undefined): Outcome<Foam
   return foamNamed(shop, name);
 }
 
-function freeRiseOption(options: OptionValues, card: FoamCard | undefined): Outcome<Given> {
+/** A cup test on the card is one of another day, unless the call says that it is today's. */
+function freeRiseOption(
+  options: OptionValues,
+  card: FoamCard | undefined,
+): Outcome<FoamAndChoices['freeRiseKgM3']> {
   const text = textOf(options, 'freeRise');
   const from = textOf(options, 'freeRiseFrom') as 'data-sheet' | 'cup-test' | undefined;
   if (text !== undefined) {
     const read = quantityOption('--free-rise', text, 'density', 'kg/m3');
     return read.ok ? good({ value: read.value, from: from ?? 'given' }) : read;
   }
-  if (card !== undefined) return good({ value: card.freeRiseKgM3, from: from ?? card.freeRiseFrom });
+  if (card !== undefined) {
+    const isOld = from === undefined && card.freeRiseFrom === 'cup-test';
+    const freeRise = { value: card.freeRiseKgM3, from: from ?? card.freeRiseFrom };
+    return good(isOld ? { ...freeRise, isOld } : freeRise);
+  }
   return bad('BAD_CALL', {
     text: 'The foam is not known: no free-rise density and no card.',
     hint: 'Give --free-rise "6 pcf" and --ratio A:B, or --foam NAME with --shop FILE.',

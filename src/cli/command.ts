@@ -34,6 +34,11 @@ export const COMMON_OPTIONS: readonly OptionSpec[] = [
   { flags: '--strict', about: 'exit 6 when a check says Stop' },
 ];
 
+/** "file-unit" of the flags "--file-unit <unit>", and the key under which its value is. */
+export const nameOfFlags = (flags: string): string => flags.slice(2).split(' ')[0]!;
+export const keyOf = (name: string): string =>
+  name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+
 export const textOf = (options: OptionValues, name: string): string | undefined => {
   const value = options[name];
   return typeof value === 'string' ? value : undefined;

@@ -6,11 +6,20 @@ import { say } from '../words/say';
 export interface Envelope {
   schema: string;
   inputs: Record<string, unknown>;
-  assumptions: { name: string; value: number | string; unit: string; from: string }[];
+  assumptions: AssumptionJson[];
   findings: FindingJson[];
   result: Record<string, unknown>;
   range: Record<string, readonly [number, number]>;
   because: string[];
+}
+
+/** `basis`: where an assumed figure comes from, if anything is known of that. */
+interface AssumptionJson {
+  name: string;
+  value: number | string;
+  unit: string;
+  from: string;
+  basis?: string;
 }
 
 export interface FindingJson {
@@ -38,11 +47,18 @@ export function findingJson(problem: Problem): FindingJson {
   };
 }
 
-export const assumptionJson = ({ name, value, unit, from }: Assumption): Envelope['assumptions'][number] => ({
+export const assumptionJson = ({
   name,
   value,
   unit,
   from,
+  basis,
+}: Assumption & { basis?: string }): AssumptionJson => ({
+  name,
+  value,
+  unit,
+  from,
+  ...(basis === undefined ? {} : { basis }),
 });
 
 export function errorJson(problem: Problem, file?: string): string {

@@ -1,6 +1,7 @@
 /** What the system says when a file is refused, in words; codes as Node gives them. */
 const WORDS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',
+  EEXIST: 'something of that name is there already',
   EISDIR: 'it is a folder',
   ENOTDIR: 'a part of its path is no folder',
   EACCES: 'it is not allowed',

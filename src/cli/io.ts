@@ -8,6 +8,9 @@ export interface Io {
   readStdin: () => Uint8Array;
   /** A file of the sample-meshes folder that comes with the program. */
   readSample: (name: string) => Uint8Array;
+  /** Is there a file, a folder or a link of that name? */
+  exists: (path: string) => boolean;
+  /** With the folders above it; one that is there already is fine. */
   makeFolder: (path: string) => void;
   writeFile: (path: string, data: string | Uint8Array) => void;
   /** Is stderr a terminal? Only then is progress drawn. */

@@ -1,5 +1,6 @@
-import { mkdirSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { lstatSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
 import { EXIT } from './exit';
+import { makeFolder } from './makeFolder';
 import { run } from './run';
 
 declare const RISEWRIGHT_VERSION: string;
@@ -27,7 +28,8 @@ try {
       readFile: (path) => readFileSync(path),
       readStdin: () => readFileSync(0),
       readSample: (name) => readFileSync(new URL(`../../sample-meshes/${name}`, import.meta.url)),
-      makeFolder: (path) => mkdirSync(path, { recursive: true }),
+      exists: (path) => lstatSync(path, { throwIfNoEntry: false }) !== undefined,
+      makeFolder,
       writeFile: (path, data) => writeFileSync(path, data),
       isTerminal: process.stderr.isTTY,
     },

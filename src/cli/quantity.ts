@@ -23,10 +23,17 @@ type NotOne = Exclude<Read<number> | Read<RatioValue>, { kind: 'one' }>;
 
 function refused(option: string, text: string, read: NotOne): Outcome<never> {
   const { text: why, hint } = sayWhy(read.why);
-  const readings =
-    read.kind === 'ask' ? read.readings.map((reading) => `"${reading.text}"`).join(' or ') : '';
+  const readings = offered(read)
+    .map((reading) => `"${reading.text}"`)
+    .join(' or ');
   return bad('BAD_CALL', {
     text: `${option} "${text}": ${why}${readings === '' ? '' : ` It can be ${readings}.`}`,
     hint,
   });
+}
+
+/** What is hard to believe as it was typed is not offered again as it was typed: that stands first. */
+function offered(read: NotOne): readonly { text: string }[] {
+  if (read.kind !== 'ask') return [];
+  return read.why.reason === 'implausible' ? read.readings.slice(1) : read.readings;
 }

@@ -17,10 +17,15 @@ export function answer(text: string, options: OptionValues, io: Io): void {
     io.out(`${text}\n`);
     return;
   }
+  orCannotWrite(target, '-o', () => io.writeFile(target, `${text}\n`));
+}
+
+/** Runs what writes; the disk's refusal becomes a `CannotWrite`. `instead`: what to name another one of. */
+export function orCannotWrite(file: string, instead: string, write: () => void): void {
   try {
-    io.writeFile(target, `${text}\n`);
+    write();
   } catch (e) {
-    throw new CannotWrite(target, fileTrouble(e));
+    throw new CannotWrite({ file, why: fileTrouble(e), instead });
   }
 }
 
@@ -34,11 +39,11 @@ export function complain(problem: Problem, options: OptionValues, io: Io, file?:
   return exitOf(problem.code);
 }
 
-/** The file of -o cannot be written: a wrong call, told by `run`. */
+/** A file cannot be written: a wrong call, told by `run`, and never to that file. */
 export class CannotWrite extends Error {
-  readonly file: string;
-  constructor(file: string, why: string) {
-    super(`${file} cannot be written: ${why}`);
-    this.file = file;
+  readonly problem: Problem;
+  constructor(values: { file: string; why: string; instead: string }) {
+    super(`${values.file} cannot be written: ${values.why}`);
+    this.problem = { code: 'CANNOT_WRITE_FILE', status: 'stop', values };
   }
 }

@@ -22,12 +22,7 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
     program.parse(args, { from: 'user' });
     return exit;
   } catch (e) {
-    if (e instanceof CannotWrite) {
-      io.note(
-        `${e.message}\n  Check the folder, its rights and the room on the disk. Nothing was lost: run it again with another -o.\n`,
-      );
-      return EXIT.badCall;
-    }
+    if (e instanceof CannotWrite) return complain(e.problem, { json: args.includes('--json') }, io);
     if (!(e instanceof CommanderError)) throw e;
     if (e.exitCode === 0) return EXIT.answered;
     if (args.includes('--json')) {

@@ -11,7 +11,7 @@ import {
   type Span,
   type TapedExtent,
 } from '../plan';
-import { listOf, textOf, type OptionSpec, type OptionValues } from './command';
+import { keyOf, listOf, nameOfFlags, textOf, type OptionSpec, type OptionValues } from './command';
 import type { Io } from './io';
 import { quantityOption } from './quantity';
 import { fileTrouble } from './fileTrouble';
@@ -48,14 +48,15 @@ export const LATER_SCAN_OPTIONS: readonly OptionSpec[] = [
 
 export function notBuiltYet(options: OptionValues, later: readonly OptionSpec[]): Outcome<true> {
   for (const { flags } of later) {
-    const name = flags.slice(2).split(' ')[0]!;
-    if (options[camel(name)] !== undefined) return bad('NOT_BUILT_YET', { what: `--${name}` });
+    const name = nameOfFlags(flags);
+    if (options[keyOf(name)] !== undefined) return bad('NOT_BUILT_YET', { what: `--${name}` });
   }
   return good(true);
 }
 
-const camel = (name: string): string =>
-  name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+/** The first option that was given though there is no scan it could be about. */
+export const scanOptionGiven = (options: OptionValues): string | undefined =>
+  SCAN_OPTIONS.map(({ flags }) => nameOfFlags(flags)).find((name) => options[keyOf(name)] !== undefined);
 
 export function scanOptions(options: OptionValues): Outcome<SizeOptions> {
   const taped: TapedExtent[] = [];
@@ -121,11 +122,11 @@ function cutOptions(texts: readonly string[]): Outcome<Cut[]> {
       axis: 'xyz'.indexOf(axis!) as 0 | 1 | 2,
       keep: sense === '<=' ? 'below' : 'above',
     } as const;
-    const inUnits = /^([\d.]+)\s*units?$/.exec(place!);
+    const inUnits = /^([\d.,].*?)\s*units?$/.exec(place!);
     const at =
       inUnits === null
         ? quantityOption('--cut', place!, 'length', 'mm', true)
-        : quantityOption('--cut', inUnits[1]!, 'length', 'mm', true);
+        : quantityOption('--cut', inUnits[1]!, 'plain', undefined, true);
     if (!at.ok) return at;
     const value = sign === '-' ? -at.value : at.value;
     cuts.push(inUnits === null ? { ...side, atMm: value } : { ...side, atUnits: value });

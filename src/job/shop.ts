@@ -33,6 +33,8 @@ export function readShop(text: string, file: string): Outcome<Shop> {
     if (!card.ok) return card;
     cards.push(card.value);
   }
+  const twice = firstTwice(cards.map((card) => card.name));
+  if (twice !== undefined) return bad('SHOP_FILE', { file, why: `two foam cards are called "${twice}"` });
   const shop: Shop = {
     schema,
     name: typeof name === 'string' ? name : '',
@@ -41,11 +43,23 @@ export function readShop(text: string, file: string): Outcome<Shop> {
     stock: listOf(json.stock),
   };
   if (scale === undefined) return good(shop);
-  if (!isRecord(scale) || typeof scale.stepG !== 'number' || !(scale.stepG > 0)) {
-    return bad('SHOP_FILE', { file, why: 'its scale has no step in grams' });
-  }
-  return good({ ...shop, scale: { stepG: scale.stepG, maxG: Number(scale.maxG ?? Infinity) } });
+  const read = readScale(scale);
+  return typeof read === 'string' ? bad('SHOP_FILE', { file, why: read }) : good({ ...shop, scale: read });
 }
+
+/** The scale, or what is wrong with it. */
+function readScale(scale: unknown): NonNullable<Shop['scale']> | string {
+  if (!isRecord(scale) || typeof scale.stepG !== 'number' || !(scale.stepG > 0))
+    return 'its scale has no step in grams';
+  const { stepG, maxG } = scale;
+  if (maxG === undefined) return { stepG, maxG: Infinity };
+  return typeof maxG === 'number' && maxG > 0
+    ? { stepG, maxG }
+    : 'the most its scale takes is no number of grams';
+}
+
+const firstTwice = (names: readonly string[]): string | undefined =>
+  names.find((name, index) => names.indexOf(name) !== index);
 
 /** The card of exactly that name. */
 export function foamNamed(shop: Shop, name: string): Outcome<FoamCard> {

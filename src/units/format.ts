@@ -28,6 +28,23 @@ export const formatVolume = (valueCm3: number, show?: Show): string =>
 export const formatDensity = (valueKgM3: number, show?: Show): string =>
   formatQuantity('density', valueKgM3, show);
 
+/** `5 020 to 5 380 cm³ (1.33 to 1.42 gal)`: both ends in the unit that suits the high one. */
+export function formatVolumeRange(lowCm3: number, highCm3: number, show: Show = 'both'): string {
+  const metric = rangeText(lowCm3, highCm3, 'cm³');
+  const us =
+    highCm3 < CM3_PER_GAL
+      ? rangeText(lowCm3 / CM3_PER_FL_OZ, highCm3 / CM3_PER_FL_OZ, 'fl oz')
+      : rangeText(lowCm3 / CM3_PER_GAL, highCm3 / CM3_PER_GAL, 'gal');
+  return show === 'us' ? us : show === 'metric' ? metric : `${metric} (${us})`;
+}
+
+/** `98.8 cm² (15.3 sq in)`. */
+export function formatArea(areaCm2: number, show: Show = 'both'): string {
+  const metric = `${digits(areaCm2, 4)} cm²`;
+  const us = `${digits(areaCm2 / (MM_PER_IN / 10) ** 2, 4)} sq in`;
+  return show === 'us' ? us : show === 'metric' ? metric : `${metric} (${us})`;
+}
+
 /** `52:100`, A first. */
 export const formatRatio = (ratio: RatioValue): string => `${numberText(ratio.a)}:${numberText(ratio.b)}`;
 
@@ -96,6 +113,16 @@ const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
 /** At most so many decimals, no trailing zeros, never "-0". */
 const upTo = (value: number, decimals: number): string =>
   grouped(String(Number(value.toFixed(decimals)) + 0));
+
+const rangeText = (low: number, high: number, unit: string): string =>
+  `${digits(low, 5)} to ${digits(high, 5)} ${unit}`;
+
+/** So many digits that count, but whole numbers whole; never an exponent. */
+const digits = (value: number, count: number): string =>
+  upTo(
+    value,
+    value === 0 ? 0 : Math.min(6, Math.max(0, count - 1 - Math.floor(Math.log10(Math.abs(value))))),
+  );
 
 /** Thousands apart by a narrow no-break space. */
 function grouped(digits: string): string {

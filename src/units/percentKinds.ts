@@ -1,6 +1,7 @@
 import { formatQuantity, formatShare, numberText } from './format';
 import { ask, refuse } from './kinds';
 import type { Read, Reading } from './kinds';
+import { isOneIn, readOneIn } from './oneIn';
 import type { Part } from './parts';
 import { kindsOfUnit } from './unitTable';
 
@@ -8,7 +9,7 @@ type PercentKind = 'share' | 'packFactor' | 'overpack';
 
 /**
  * Shares, pack factor and overpack: pure numbers that people also write in percent. A share is 0..1; `50` is asked
- * about (50 %?). The pack factor is molded over free-rise density, so `150 %` is asked about: it may be an overpack.
+ * about (50 %?), `1 in 100` is read. The pack factor is molded over free-rise density, so `150 %` is asked about: it may be an overpack.
  * Overpack is 100 % at the minimum fill; `10 %` is asked about, since some count from there.
  */
 export function readPercentKind({
@@ -23,6 +24,7 @@ export function readPercentKind({
   percentStated: boolean;
 }): Read<number> {
   const [part, second] = parts;
+  if (kind === 'share' && isOneIn(parts)) return readOneIn(parts, otherDigits);
   if (part === undefined || second !== undefined) return refuse('bad-compound');
   const percent = part.unit === '%' || (part.unit === undefined && percentStated);
   if (part.unit !== undefined && part.unit !== '%') {
@@ -42,10 +44,15 @@ export function readPercentKind({
       doubt,
       numbers.flatMap((value) => possible(kind, value, percent)),
     );
-  return READERS[kind](first, percent);
+  return READERS[kind](first, percent, part.unit === '%');
 }
 
-const READERS: Readonly<Record<PercentKind, (typed: number, percent: boolean) => Read<number>>> = {
+/** A bare number below this, where percent are wanted, is more likely a factor: 1.1 for 110 %. */
+const LARGEST_FACTOR = 10;
+
+type Reader = (typed: number, percent: boolean, percentWritten: boolean) => Read<number>;
+
+const READERS: Readonly<Record<PercentKind, Reader>> = {
   share: readShare,
   packFactor: readPackFactor,
   overpack: readOverpack,
@@ -65,8 +72,15 @@ function readPackFactor(typed: number, percent: boolean): Read<number> {
   return one('packFactor', typed);
 }
 
-function readOverpack(typed: number, percent: boolean): Read<number> {
+function readOverpack(typed: number, percent: boolean, percentWritten: boolean): Read<number> {
   if (typed === 0) return refuse('not-positive', { value: typed, kind: 'overpack' });
+  if (percent && !percentWritten && typed < LARGEST_FACTOR) {
+    const [asSurplus] = possible('overpack', typed, true);
+    return ask('percent-or-number', [
+      ...possible('overpack', typed, false),
+      ...(asSurplus ? [asSurplus] : []),
+    ]);
+  }
   if (percent && typed >= 100) return one('overpack', typed / 100);
   return ask('percent-or-number', possible('overpack', typed, percent));
 }
@@ -78,7 +92,7 @@ function possible(kind: PercentKind, typed: number, percent: boolean): Reading<n
   if (kind === 'packFactor')
     return percent ? [{ text: numberText(typed / 100), value: typed / 100 }] : [asFactor];
   if (percent) return [{ text: `${numberText(100 + typed)} %`, value: 1 + typed / 100 }, asPercent];
-  return typed < 10 ? [{ text: `${numberText(100 * typed)} %`, value: typed }] : [asPercent];
+  return typed < LARGEST_FACTOR ? [{ text: `${numberText(100 * typed)} %`, value: typed }] : [asPercent];
 }
 
 function shareReadings(typed: number, percent: boolean): Reading<number>[] {

@@ -1,7 +1,7 @@
 import { KELVIN_AT_0_C } from './constants';
 import { formatQuantity, numberText } from './format';
 import { ask, refuse } from './kinds';
-import type { AskReason, QuantityKind, RatioValue, Read, Reading, ScalarKind } from './kinds';
+import type { AskReason, QuantityKind, RatioValue, Read, Reading, ScalarKind, Why } from './kinds';
 import { readParts } from './parts';
 import type { Part } from './parts';
 import { readPercentKind } from './percentKinds';
@@ -93,7 +93,7 @@ function settle({ kind, readings, part, otherDigits, options }: Settle): Read<nu
   const doubt = doubtOf(part, otherDigits);
   if (doubt !== undefined) return ask(doubt, possible);
   if (!isPlausible(kind, only.value))
-    return ask('implausible', withOtherUnits(kind, part, only), { value: only.text });
+    return ask('implausible', withOtherUnits(kind, part, only), oddValues(kind, only));
   return { kind: 'one', value: only.value, readback: formatQuantity(kind, only.value) };
 }
 
@@ -163,7 +163,7 @@ function readCompound({
   if (otherDigits) return ask('other-digits', [reading]);
   return isPlausible(kind, value)
     ? { kind: 'one', value, readback: reading.text }
-    : ask('implausible', [reading], { value: reading.text });
+    : ask('implausible', [reading], oddValues(kind, reading));
 }
 
 function fault(kind: ScalarKind, value: number, options: ReadOptions): ReturnType<typeof refuse> | undefined {
@@ -190,9 +190,20 @@ const PLAUSIBLE: Readonly<Partial<Record<ScalarKind, readonly [low: number, high
   pressure: [0.001, 1e4],
 };
 
+/** What is odd about it: which bound it passes, and on which side. */
+function oddValues(kind: ScalarKind, { text, value }: Reading<number>): Why['values'] {
+  const [low, high] = PLAUSIBLE[kind] ?? [0, 0];
+  const size = SIZES.includes(kind) ? Math.abs(value) : value;
+  const [side, bound] = size > high ? ['above', high] : ['below', low];
+  return { value: text, kind, side: String(side), bound: formatQuantity(kind, Number(bound), 'metric') };
+}
+
+/** A negative one is as large as a positive one. */
+const SIZES: readonly ScalarKind[] = ['length', 'mass', 'volume'];
+
 function isPlausible(kind: ScalarKind, value: number): boolean {
   const bounds = PLAUSIBLE[kind];
   if (bounds === undefined || value === 0) return true;
-  const size = kind === 'length' || kind === 'mass' || kind === 'volume' ? Math.abs(value) : value;
+  const size = SIZES.includes(kind) ? Math.abs(value) : value;
   return size >= bounds[0] && size <= bounds[1];
 }

@@ -38,7 +38,7 @@ const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string)
   }),
   'unit-missing': () => ({ text: 'The unit is missing.', hint: 'Write the unit behind the number.' }),
   implausible: (value) => ({
-    text: `${value('value')} is hard to believe.`,
+    text: `${value('value')} is hard to believe: ${kindWords(value('kind'))} ${value('side')} ${value('bound')}.`,
     hint: 'Check the number and its unit.',
   }),
   'percent-or-number': () => ({ text: 'It can be meant as a percentage or as a plain number.', hint: PICK }),

@@ -1,14 +1,17 @@
 import { YIELD_CODES } from '../problem';
 import type { Problem, YieldCode } from '../problem';
-import { formatDensity, formatGrams, formatMass, formatRatio, formatShare } from '../units';
+import { formatDensity, formatGrams, formatMass, formatRatio, formatShare, type Show } from '../units';
 import type { RatioSentenceParts } from '../yield';
 import { chanceWords } from './chance';
 import { amount, type Sentence } from './sentence';
 
-/** The sentence of a problem of the pour: what is wrong and by how much; `hint` says what to do now. */
-export function sayYield({ code, values }: Problem): Sentence {
+/**
+ * The sentence of a problem of the pour: what is wrong and by how much; `hint` says what to do now. Masses stay in grams,
+ * as the scale shows them; `show` is for the densities.
+ */
+export function sayYield({ code, values }: Problem, show: Show = 'both'): Sentence {
   if (!isYieldCode(code)) throw new Error(`sayYield: expected a code of the pour, got ${code}`);
-  return SENTENCES[code](readerOf(values));
+  return SENTENCES[code](readerOf(values, show));
 }
 
 export const isYieldCode = (code: string): code is YieldCode => YIELD_CODES.some((known) => known === code);
@@ -63,6 +66,7 @@ const INPUT_WORDS: Readonly<Record<string, string>> = {
   gasLossShare: 'Gas loss',
   residueG: 'Residue in the cup',
   scaleStepG: 'Step of the scale',
+  scaleMaxG: 'Most the scale takes',
   uScanToMoldShare: 'Doubt between scan and mold',
   fullG: 'Full cup',
   cupG: 'Empty cup',
@@ -80,6 +84,7 @@ function inputWords(input: string): string {
 }
 
 interface Reader {
+  has: (name: string) => boolean;
   num: (name: string) => number;
   text: (name: string) => string;
   unit: () => string;
@@ -90,7 +95,7 @@ interface Reader {
   mass: (name: string) => string;
 }
 
-function readerOf(values: Problem['values']): Reader {
+function readerOf(values: Problem['values'], show: Show): Reader {
   const num = (name: string): number => {
     const value = values[name];
     if (typeof value !== 'number')
@@ -98,13 +103,14 @@ function readerOf(values: Problem['values']): Reader {
     return value;
   };
   return {
+    has: (name) => values[name] !== undefined,
     num,
     text: (name) => String(values[name] ?? ''),
     unit: () => String(values.unit ?? '').replace('m3', 'm³'),
-    density: (name) => formatDensity(num(name)),
+    density: (name) => formatDensity(num(name), show),
     share: (name) => formatShare(num(name)),
     plain: (name) => amount(num(name)),
-    mass: (name) => formatMass(num(name)),
+    mass: (name) => formatMass(num(name), show === 'both' ? show : 'metric'),
   };
 }
 
@@ -151,6 +157,17 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
       `The minimum fill, ${v.density('minFillKgM3')}, is lighter than the free rise, ${v.density('freeRiseKgM3')}: ` +
       'a mold with its skin cannot need less. The free rise was used as the least.',
     hint: 'Test a cup of today and check which of the two figures is old.',
+  }),
+  MIN_FILL_UNKNOWN: (v) => ({
+    text:
+      `The minimum fill is not known; it was taken as the free rise, ${v.density('freeRiseKgM3')}. The real one is higher ` +
+      'because of the skin (the more, the smaller the piece), so the true chance of a short fill is larger.' +
+      (v.has('chancePack')
+        ? ` The wanted chance alone would give pack ${v.plain('chancePack')}: it was raised to ${v.plain('packFactor')}.`
+        : ''),
+    hint:
+      'A short pour tells it: the mass of the part over the volume it filled; a full piece, weighed, says what it is at most. ' +
+      'Give it as the minimum-fill density (--min-fill).',
   }),
   NOT_A_FOAM: (v) => ({
     text:
@@ -201,6 +218,10 @@ const SENTENCES: Readonly<Record<YieldCode, (v: Reader) => Sentence>> = {
     hint:
       `Use a scale with steps of ${v.plain('neededStepG')} g or finer, or mix at least ` +
       `${amount(Math.ceil(v.num('smallestTotalG')), 9)} g.`,
+  }),
+  SCALE_OVERLOADED: (v) => ({
+    text: `A and B are ${v.mass('totalG')} together, and the scale takes ${v.mass('maxG')}, the cup included.`,
+    hint: 'Use a scale that takes more, or check what is said of it in the shop file.',
   }),
   RATIO_ROUNDED: (v) => ({
     text:

@@ -1,26 +1,29 @@
 import type { Source } from '../estimate';
 import { bad, finding, good } from '../problem';
 import type { Outcome, Problem } from '../problem';
-import { batchBudget, mixedSigmaShare, packSigmaShare } from './batchBudget';
+import { batchBudget, mixedSigmaShare } from './batchBudget';
 import type { BatchTerm } from './batchBudget';
 import type { BatchInputs } from './batchInputs';
+import { choosePack, sigmasAt } from './choosePack';
+import type { ChosenPack, Sigmas } from './choosePack';
 import type { MassRatio, MixRatio } from './foam';
+import { minFillFindings } from './minFill';
 import { mixedMassG, pouredMassG } from './mixedMass';
 import type { MixedMassInputs } from './mixedMass';
 import { normalQuantile } from './normal';
-import { checkPack, packFindings, packFromOverpack } from './packFactor';
+import { packFindings } from './packFactor';
 import { roundingFindings, roundParts } from './rounding';
 import type { RoundedParts } from './rounding';
 import { RULES } from './rules';
-import { ratioUncertaintyShare, scaleFindings } from './scaleCheck';
+import { overloadFindings, ratioUncertaintyShare, scaleFindings } from './scaleCheck';
 import { noteIn, settleBatch } from './settleBatch';
 import type { BatchAssumption, SettledBatch } from './settleBatch';
-import { packForChance, shortFillChance, shortFillFindings } from './shortFill';
+import { shortFillChance, shortFillFindings } from './shortFill';
 import type { BudgetRow } from './uncertainty';
 
 /** What to weigh, how sure it is, and all that was taken for granted. Masses in g, shares 0..1. */
-export interface Batch extends RoundedParts {
-  /** Unrounded; `totalG` is what the scale shows. */
+export interface Batch extends RoundedParts, Sigmas {
+  /** Unrounded; `totalG` is what the scale shows, up to two steps more where that keeps the ratio. */
   mixedG: number;
   /** Holds the truth 90 times of 100. */
   mixedRangeG: [low: number, high: number];
@@ -31,9 +34,6 @@ export interface Batch extends RoundedParts {
   leastPack: number;
   moldedDensityKgM3: number;
   shortFillChance: number;
-  /** Relative standard uncertainty of the mixed mass, and of the pack it reaches in the mold. */
-  sigmaShare: number;
-  packSigmaShare: number;
   uncertainty: BudgetRow<BatchTerm>[];
   /** As given, and by mass. */
   ratio: MixRatio;
@@ -53,7 +53,7 @@ export interface Batch extends RoundedParts {
 export function planBatch(inputs: BatchInputs): Outcome<Batch> {
   const settled = settleBatch(inputs);
   if (!settled.ok) return settled;
-  const pack = settlePack(inputs, settled.value);
+  const pack = choosePack(inputs, settled.value);
   if (!pack.ok) return pack;
   const { packFactor, packFrom } = pack.value;
   const mass: MixedMassInputs = { ...settled.value.mass, packFactor };
@@ -83,51 +83,7 @@ export function planBatch(inputs: BatchInputs): Outcome<Batch> {
     assumptions: settled.value.assumptions,
     findings: [],
   };
-  return good({ ...batch, findings: findingsOf(batch, inputs, settled.value.cupTested) });
-}
-
-function settlePack(
-  inputs: BatchInputs,
-  settled: SettledBatch,
-): Outcome<{ packFactor: number; packFrom: Source }> {
-  const chosen = choosePack(inputs, settled);
-  if (!chosen.ok) return chosen;
-  const checked = checkPack(chosen.value.packFactor);
-  return checked.ok ? chosen : checked;
-}
-
-function choosePack(
-  inputs: BatchInputs,
-  settled: SettledBatch,
-): Outcome<{ packFactor: number; packFrom: Source }> {
-  const { packFactor, overpackShare, minFillKgM3, shortFillChance: wanted } = inputs;
-  if (packFactor !== undefined) return good({ packFactor: packFactor.value, packFrom: packFactor.from });
-  if (overpackShare !== undefined && minFillKgM3 !== undefined) {
-    const fill = { minFillKgM3: minFillKgM3.value, freeRiseKgM3: inputs.freeRiseKgM3.value };
-    const fromOverpack = packFromOverpack({ overpackShare: overpackShare.value, ...fill });
-    return good({ packFactor: fromOverpack, packFrom: overpackShare.from });
-  }
-  if (wanted === undefined) {
-    return good({
-      packFactor: noteIn(settled.assumptions)('pack_factor', RULES.packFactor),
-      packFrom: 'assumed',
-    });
-  }
-  const sigmaShareAt = (pack: number): number =>
-    sigmasAt({ ...settled.mass, packFactor: pack }, settled).packSigmaShare;
-  const found = packForChance({ chance: wanted.value, leastPack: settled.leastPack, sigmaShareAt });
-  return found.ok ? good({ packFactor: found.value, packFrom: wanted.from }) : found;
-}
-
-type Sigmas = Pick<Batch, 'sigmaShare' | 'packSigmaShare'>;
-
-/** Without a cup test the sum of the named doubts flatters us: neither is then taken below the floor of the rules. */
-function sigmasAt(mass: MixedMassInputs, { u, cupTested }: SettledBatch): Sigmas {
-  const floor = cupTested ? 0 : RULES.minSigmaNoCup.value;
-  return {
-    sigmaShare: Math.max(floor, mixedSigmaShare(mass, u)),
-    packSigmaShare: Math.max(floor, packSigmaShare(mass, u)),
-  };
+  return good({ ...batch, findings: findingsOf(batch, inputs, settled.value.cupTested, pack.value) });
 }
 
 function doubtsOf(
@@ -159,34 +115,25 @@ function checkExpansion({ freeRiseKgM3, packFactor }: MixedMassInputs, liquidKgM
     : bad('NOT_A_FOAM', { freeRiseKgM3, packFactor, moldedKgM3, liquidKgM3 });
 }
 
-function findingsOf(batch: Batch, inputs: BatchInputs, cupTested: boolean): Problem[] {
+function findingsOf(batch: Batch, inputs: BatchInputs, cupTested: boolean, pack: ChosenPack): Problem[] {
   const chance = batch.shortFillChance;
   return [
     ...packFindings(batch.packFactor),
     ...shortFillFindings({ chance, sigmaShare: batch.packSigmaShare, packFactor: batch.packFactor }),
-    ...minFillFindings(inputs),
-    ...(cupTested
-      ? []
-      : [
-          finding('NO_CUP_TEST', 'unknown', {
-            freeRiseKgM3: inputs.freeRiseKgM3.value,
-            from: inputs.freeRiseKgM3.from,
-          }),
-        ]),
+    ...minFillFindings(inputs, pack),
+    ...(cupTested ? [] : [noCupTest(inputs)]),
     ...scaleFindings({ ...batch, ratio: batch.massRatio }),
+    ...overloadFindings(batch.totalG, inputs.scaleMaxG?.value),
     ...roundingFindings(batch, batch.stepG),
     ...residueFindings(batch),
   ];
 }
 
-function minFillFindings({ minFillKgM3, freeRiseKgM3 }: BatchInputs): Problem[] {
-  if (minFillKgM3 === undefined || minFillKgM3.value >= freeRiseKgM3.value) return [];
-  return [
-    finding('MIN_FILL_BELOW_FREE_RISE', 'look', {
-      minFillKgM3: minFillKgM3.value,
-      freeRiseKgM3: freeRiseKgM3.value,
-    }),
-  ];
+function noCupTest({ freeRiseKgM3: { value, from, isOld } }: BatchInputs): Problem {
+  return finding('NO_CUP_TEST', 'unknown', {
+    freeRiseKgM3: value,
+    from: isOld === true && from === 'cup-test' ? 'old-cup-test' : from,
+  });
 }
 
 function residueFindings({ inputs, mixedG }: Batch): Problem[] {

@@ -18,13 +18,18 @@ export interface Given {
   high?: number;
 }
 
+/** A cup test counts as one of today, unless it is said to be old: then it counts as a label does. */
+export interface GivenFreeRise extends Given {
+  isOld?: boolean;
+}
+
 /** Everything a batch can be told. What is left out is assumed, and the answer says so. */
 export interface BatchInputs {
   cavityCm3: Given;
   riserCm3?: Given;
   /** Scan, closure and shrink between the file and the mold, as a share of the cavity. */
   uScanToMoldShare?: Given;
-  freeRiseKgM3: Given;
+  freeRiseKgM3: GivenFreeRise;
   minFillKgM3?: Given;
   liquidKgM3?: Given;
   ratio: MixRatio;
@@ -37,6 +42,8 @@ export interface BatchInputs {
   gasLossShare?: Given;
   residueG?: Given;
   scaleStepG?: Given;
+  /** The most the scale takes. */
+  scaleMaxG?: Given;
 }
 
 /** Standard uncertainty in the unit of the value; undefined when nothing is known of it. */
@@ -83,6 +90,7 @@ const BOUNDS: readonly (readonly [GivenInput, BoundedInput])[] = [
   ['gasLossShare', 'gasLossShare'],
   ['residueG', 'residueG'],
   ['scaleStepG', 'scaleStepG'],
+  ['scaleMaxG', 'scaleMaxG'],
 ];
 
 function problemOf(given: Given, bounds: BoundedInput, input: string): Problem | undefined {

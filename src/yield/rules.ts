@@ -68,6 +68,16 @@ export const RULES = {
   residueLook: { value: 0.15, unit: '', from: `${COMMON}: chosen; 10 % and more is usual for 100 g` },
   ratioLook: { value: 0.02, unit: '', from: COMMON },
   ratioStop: { value: 0.05, unit: '', from: COMMON },
+  ratioFine: {
+    value: 0.005,
+    unit: '',
+    from: 'chosen here: a ratio this close gains nothing that a bench could notice from a larger batch',
+  },
+  roundUpMost: {
+    value: 0.05,
+    unit: '',
+    from: 'chosen here: more than that is another pack, not a rounding',
+  },
   scaleRatioU2: { value: 0.01, unit: '', from: `twice the ratio's standard uncertainty; ${COMMON}` },
 
   cupToCup: {
@@ -97,6 +107,7 @@ export const INPUT_BOUNDS = {
   gasLossShare: { low: 0, high: 0.2, unit: '' },
   residueG: { low: 0, high: 1e5, unit: 'g' },
   scaleStepG: { low: 0.001, high: 100, unit: 'g' },
+  scaleMaxG: { low: 1, high: 1e7, unit: 'g' },
   uShare: { low: 0, high: 0.5, unit: '' },
   uAbsolute: { low: 0, high: 1e7, unit: '' },
   ratioOfSides: { low: 0.02, high: 50, unit: '' },

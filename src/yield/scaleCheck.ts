@@ -61,6 +61,12 @@ export function scaleFindings({ ratio, partAG, partBG, stepG, ratioErrorShare }:
   ];
 }
 
+/** Does the scale take A and B together? The cup comes on top of that and is not known here. */
+export function overloadFindings(totalG: number, maxG: number | undefined): Problem[] {
+  if (maxG === undefined || totalG <= maxG) return [];
+  return [finding('SCALE_OVERLOADED', 'look', { totalG, maxG })];
+}
+
 /** sqrt(1/a2 + 1/b2) of the two mass shares: relative spread of the ratio for an absolute error of the total. */
 function spread(ratio: MassRatio): number {
   const a = shareOfA(ratio);

@@ -3,7 +3,7 @@ import { good } from '../problem';
 import type { Outcome } from '../problem';
 import type { BatchUncertainties } from './batchBudget';
 import { checkBatchInputs, standardU } from './batchInputs';
-import type { BatchInputs, Given } from './batchInputs';
+import type { BatchInputs, Given, GivenFreeRise } from './batchInputs';
 import { massRatio, mixedLiquidKgM3 } from './foam';
 import type { MassRatio } from './foam';
 import { gasLossFromDensity } from './gas';
@@ -57,9 +57,11 @@ export function settleBatch(inputs: BatchInputs): Outcome<SettledBatch> {
   const stepG = inputs.scaleStepG?.value ?? note('scale_step_g', RULES.scaleStep);
   const leastPack = settleLeastPack(inputs, note);
   const u = settleUncertainties({ inputs, mass, stepG, note });
-  const cupTested = inputs.freeRiseKgM3.from === 'cup-test';
+  const cupTested = isOfToday(inputs.freeRiseKgM3);
   return good({ mass, u, ratio: ratio.value, liquidKgM3, leastPack, stepG, cupTested, assumptions });
 }
+
+const isOfToday = ({ from, isOld }: GivenFreeRise): boolean => from === 'cup-test' && isOld !== true;
 
 export type Note = (name: string, rule: Rule) => number;
 
@@ -102,7 +104,7 @@ function settleUncertainties({
   note: Note;
 }): BatchUncertainties {
   const { freeRiseKgM3: freeRise } = inputs;
-  const cupTested = freeRise.from === 'cup-test';
+  const cupTested = isOfToday(freeRise);
   const knownFreeRiseU = standardU(freeRise);
   return {
     freeRiseShare:

@@ -18,7 +18,8 @@ export interface ShortFill {
 export function shortFillChance({ packFactor, leastPack, sigmaShare }: ShortFill): number {
   const margin = Math.log(packFactor / leastPack);
   if (sigmaShare === 0) return margin > 0 ? 0 : margin < 0 ? 1 : 0.5;
-  return normalCdf(-margin / sigmaShare);
+  // The smallest double stands for a tail too small for any: what is in doubt is never said to be impossible.
+  return Math.max(Number.MIN_VALUE, normalCdf(-margin / sigmaShare));
 }
 
 export interface WantedChance {
@@ -53,6 +54,9 @@ export function packForChance({ chance, leastPack, sigmaShareAt }: WantedChance)
 /** 1.5 / 2^55 is below the spacing of doubles near 1. */
 const HALVINGS = 55;
 
+/** A pack made for just that chance gives it back within the last digits of a double. */
+const isOver = (chance: number, limit: number): boolean => chance > limit * (1 + 1e-9);
+
 export function shortFillFindings({
   chance,
   sigmaShare,
@@ -64,9 +68,9 @@ export function shortFillFindings({
 }): Problem[] {
   const lookChance = RULES.shortFillLook.value;
   const stopChance = RULES.shortFillStop.value;
-  if (chance <= lookChance) return [];
+  if (!isOver(chance, lookChance)) return [];
   return [
-    finding('SHORT_FILL_LIKELY', chance > stopChance ? 'stop' : 'look', {
+    finding('SHORT_FILL_LIKELY', isOver(chance, stopChance) ? 'stop' : 'look', {
       chance,
       lookChance,
       stopChance,

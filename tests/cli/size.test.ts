@@ -164,15 +164,9 @@ describe('exit codes', () => {
   });
 
   it('strict: 6 when a check says Stop, and the answer is there; without it 0', () => {
-    // A wide, deep, ragged hole: more than 10 % in doubt, less than 25 %.
-    const head = sphere(50, 24);
-    const open = withTriangles(
-      head,
-      trianglesOf(head).filter((t) => t.some((v) => head.positions[3 * v + 2]! > (v % 2 === 0 ? -9 : -16))),
-    );
-    const desk = { files: { 'open.stl': stlBytes(open) } };
-    const args = ['size', 'open.stl', '--file-unit', 'mm', '--json'];
-    const [calm, strict] = [call(args, desk), call([...args, '--strict'], desk)];
+    // Taped at twice what the named unit says: one of the two is wrong by far more than 10 %.
+    const args = ['size', 'sphere-r50.stl', '--tall', '200 mm', '--file-unit', 'mm', '--json'];
+    const [calm, strict] = [call(args), call([...args, '--strict'])];
     expect(documents(calm)[0]!.findings.some((f) => f.status === 'stop')).toBe(true);
     expect([calm.exit, strict.exit]).toEqual([0, 6]);
     expect(documents(strict)[0]!.result).toEqual(documents(calm)[0]!.result);

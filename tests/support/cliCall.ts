@@ -32,6 +32,7 @@ export function call(args: readonly string[], desk: Desk = {}): Called {
     },
     readStdin: () => desk.stdin ?? new Uint8Array(),
     readSample: sampleBytes,
+    exists: (path) => desk.files?.[path] !== undefined,
     makeFolder: (path) => void called.folders.push(path),
     writeFile: (path, data) => {
       if (desk.cannotWrite !== undefined) throw new Error(desk.cannotWrite);
@@ -46,7 +47,7 @@ export function call(args: readonly string[], desk: Desk = {}): Called {
 export interface Document {
   schema: string;
   inputs: Record<string, unknown>;
-  assumptions: { name: string; value: unknown; unit: string; from: string }[];
+  assumptions: { name: string; value: unknown; unit: string; from: string; basis?: string }[];
   findings: {
     code: string;
     status: string;

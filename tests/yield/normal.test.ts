@@ -21,6 +21,16 @@ describe('normal distribution against published tables', () => {
   });
 
   it.each([
+    [-6, 9.865876450377e-10],
+    [-8, 6.220960574271786e-16],
+    [-10, 7.61985302416e-24],
+    [-20, 2.7536241186e-89],
+    [-30, 4.906713927e-198],
+  ])('far tail below %d', (z, published) => {
+    expectClose(normalCdf(z), published, 1e-9);
+  });
+
+  it.each([
     [0.9, 1.281551565545],
     [0.95, 1.644853626951],
     [0.975, 1.95996398454],

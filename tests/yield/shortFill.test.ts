@@ -57,4 +57,21 @@ describe('chance of a short fill', () => {
   ])('a chance of %d is said as %s', (chance, status) => {
     expect(shortFillFindings({ chance, sigmaShare: 0.08, packFactor: 1.2 })[0]?.status).toBe(status);
   });
+
+  it.each([
+    [0.01, undefined],
+    [0.1, 'look'],
+  ])('a pack made for a chance of %d is not found fault with for the last digit', (chance, status) => {
+    const sigmaShareAt = (pack: number): number => 0.05 + 0.04 / pack;
+    const packFactor = valueOf(packForChance({ chance, leastPack: 1, sigmaShareAt }));
+    const sigmaShare = sigmaShareAt(packFactor);
+    const found = shortFillChance({ packFactor, leastPack: 1, sigmaShare });
+    for (const near of [found, chance * (1 + 1e-10)])
+      expect(shortFillFindings({ chance: near, sigmaShare, packFactor })[0]?.status).toBe(status);
+  });
+
+  it('is never said to be 0 where something is uncertain, however far the margin', () => {
+    // ln 2.5 over 0.02 is 45.8 standard deviations: a tail of about 1e-457, which no double holds.
+    expect(shortFillChance({ packFactor: 2.5, leastPack: 1, sigmaShare: 0.02 })).toBeGreaterThan(0);
+  });
 });

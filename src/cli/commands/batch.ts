@@ -3,13 +3,13 @@ import { planPour, type Pour, type PourInputs, type Size } from '../../plan';
 import { batchBecause } from '../../words/batchWords';
 import { BATCH_OPTIONS, batchOptions, LATER_BATCH_OPTIONS } from '../batchOptions';
 import { batchText } from '../batchText';
-import { textOf, type CommandSpec, type OptionValues } from '../command';
+import { keyOf, nameOfFlags, textOf, type CommandSpec, type OptionValues } from '../command';
 import { assumptionJson, findingJson, type Envelope } from '../envelope';
 import { EXIT } from '../exit';
 import type { Io } from '../io';
 import { quantityOption } from '../quantity';
 import { answer, complain, showOf } from '../report';
-import { LATER_SCAN_OPTIONS, notBuiltYet, SCAN_OPTIONS, sizeOf } from '../scanOptions';
+import { LATER_SCAN_OPTIONS, notBuiltYet, SCAN_OPTIONS, scanOptionGiven, sizeOf } from '../scanOptions';
 
 export const batch: CommandSpec = {
   name: 'batch',
@@ -63,6 +63,13 @@ function cavityOption(options: OptionValues, io: Io): Outcome<PourInputs['cavity
     const size = sizeOf(scan, options, io);
     return size.ok ? good({ size: size.value }) : size;
   }
+  const stray = scanOptionGiven(options);
+  if (stray !== undefined) {
+    return bad('BAD_CALL', {
+      text: `--${stray} is about a scan, and a volume was given.`,
+      hint: `Leave --${stray} out, or give --scan SCAN instead of --volume.`,
+    });
+  }
   const read = quantityOption('--volume', volume!, 'volume', 'cm3');
   return read.ok ? good({ volumeCm3: { value: read.value, from: 'given' } }) : read;
 }
@@ -98,9 +105,9 @@ function batchEnvelope(
 function inputsOf(options: OptionValues): Record<string, unknown> {
   const given: Record<string, unknown> = {};
   for (const { flags } of [...BATCH_OPTIONS, ...SCAN_OPTIONS]) {
-    const flag = flags.slice(2).split(' ')[0]!;
-    const value = options[flag.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase())];
-    if (value !== undefined) given[flag.replace(/-/g, '_')] = value;
+    const name = nameOfFlags(flags);
+    const value = options[keyOf(name)];
+    if (value !== undefined) given[name.replace(/-/g, '_')] = value;
   }
   return given;
 }

@@ -1,9 +1,9 @@
-import { bad } from '../../problem';
+import { finding, type Problem } from '../../problem';
 import { SAMPLE_SHOP } from '../../job/sampleShop';
 import type { CommandSpec } from '../command';
 import { EXIT } from '../exit';
-import { answer, complain } from '../report';
-import { fileTrouble } from '../fileTrouble';
+import type { Io } from '../io';
+import { answer, complain, orCannotWrite } from '../report';
 
 /** The scan to try with the shop: unit lost, y up, neck open. */
 const SAMPLE_SCAN = 'quay-troll-scan.stl';
@@ -14,15 +14,16 @@ export const sample: CommandSpec = {
   about: 'Writes an invented shop and a scan to try things with',
   options: [],
   run: ({ operands, options, io }) => {
-    const dir = operands[0]!.replace(/\/+$/, '');
-    try {
-      io.makeFolder(dir);
-      io.writeFile(`${dir}/shop.json`, `${JSON.stringify(SAMPLE_SHOP, null, 2)}\n`);
-      io.writeFile(`${dir}/${SAMPLE_SCAN}`, io.readSample(SAMPLE_SCAN));
-    } catch (e) {
-      return complain(bad('CANNOT_READ_FILE', { file: dir, why: fileTrouble(e) }).problem, options, io);
-    }
-    const files = [`${dir}/shop.json`, `${dir}/${SAMPLE_SCAN}`];
+    const dir = operands[0]!.replace(/(.)\/+$/, '$1');
+    const files = [`${dir}/shop.json`, `${dir}/${SAMPLE_SCAN}`] as const;
+    const there = files.find((file) => isThere(file, io));
+    if (there !== undefined) return complain(alreadyThere(there), options, io);
+    const scan = io.readSample(SAMPLE_SCAN);
+    orCannotWrite(dir, 'folder', () => io.makeFolder(dir));
+    orCannotWrite(files[0], 'folder', () =>
+      io.writeFile(files[0], `${JSON.stringify(SAMPLE_SHOP, null, 2)}\n`),
+    );
+    orCannotWrite(files[1], 'folder', () => io.writeFile(files[1], scan));
     if (options.json === true) {
       answer(
         JSON.stringify({
@@ -51,3 +52,15 @@ export const sample: CommandSpec = {
     return EXIT.answered;
   },
 };
+
+function isThere(file: string, io: Io): boolean {
+  let there = false;
+  orCannotWrite(file, 'folder', () => (there = io.exists(file)));
+  return there;
+}
+
+const alreadyThere = (file: string): Problem =>
+  finding('BAD_CALL', 'stop', {
+    text: `${file} is already there, and it is not written over.`,
+    hint: 'Nothing was written. Name another folder.',
+  });
