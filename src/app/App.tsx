@@ -7,26 +7,34 @@ import { Busy } from './parts/Busy';
 import { Head } from './parts/Head';
 import { Rail } from './parts/Rail';
 import type { Mark } from './parts/StatusMark';
+import { pourNow, sizeNow } from './ticket/now';
 import { ticketReducer } from './ticket/reducer';
 import { newTicket } from './ticket/state';
 import { useEngine } from './ticket/useEngine';
 import { cardOf } from './ticket/wishes';
+import { useAskBeforeLeaving } from './ticket/useAskBeforeLeaving';
+import { hasWork } from './ticket/hasWork';
+import { useFileDrop } from './parts/useFileDrop';
+import { useFocusKept } from './parts/useFocusKept';
 import { announce } from './words/announce';
-import { worstOf } from './words/statuses';
+import { worstMark } from './words/statuses';
 
 export function App() {
   const [ticket, dispatch] = useReducer(ticketReducer, undefined, newTicket);
   const bench = useEngine(ticket, dispatch);
+  useFocusKept();
+  useFileDrop(bench.open);
+  useAskBeforeLeaving(hasWork(ticket));
   const steps = [
     {
       id: 'measure',
       name: 'Measure',
-      mark: stepMark(ticket.size.answer !== undefined, measureMarks(ticket)),
+      mark: stepMark(sizeNow(ticket).state === 'answered', measureMarks(ticket)),
     },
     {
       id: 'batch',
       name: 'Batch',
-      mark: stepMark(ticket.pour.answer !== undefined, batchMarks(ticket, cardOf(ticket))),
+      mark: stepMark(pourNow(ticket).state === 'answered', batchMarks(ticket, cardOf(ticket))),
     },
   ];
   return (
@@ -40,7 +48,7 @@ export function App() {
           <Head ticket={ticket} />
           <Busy ticket={ticket} bench={bench} />
           <Measure ticket={ticket} dispatch={dispatch} bench={bench} />
-          <Batch ticket={ticket} dispatch={dispatch} />
+          <Batch ticket={ticket} dispatch={dispatch} bench={bench} />
         </main>
       </div>
       <footer className="foot">
@@ -56,7 +64,6 @@ export function App() {
 
 /** A step with no answer is open, unless something stops it. */
 function stepMark(answered: boolean, marks: readonly Mark[]): Mark {
-  const said = marks.filter((mark) => mark !== 'open');
-  if (said.includes('stop')) return 'stop';
-  return answered ? worstOf(said) : 'open';
+  if (marks.includes('stop')) return 'stop';
+  return answered ? worstMark(marks) : 'open';
 }

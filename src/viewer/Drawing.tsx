@@ -10,7 +10,15 @@ import { TURN_STEP_RAD, VIEWS, ZOOM_STEP, type View } from './views';
 const Stage = lazy(() => import('./Stage'));
 
 /** The picture, its scale bar, and a button and a key for everything a drag can do. */
-export function Drawing({ picture, mmPerUnit }: { picture: Drawable; mmPerUnit: number | undefined }) {
+export function Drawing({
+  picture,
+  mmPerUnit,
+  isScaleCurrent,
+}: {
+  picture: Drawable;
+  mmPerUnit: number | undefined;
+  isScaleCurrent: boolean;
+}) {
   const [eye, setEye] = useState<Eye | undefined>(undefined);
   const [at, setAt] = useState<{ pxPerUnit: number; view: View | undefined }>({
     pxPerUnit: 0,
@@ -38,7 +46,9 @@ export function Drawing({ picture, mmPerUnit }: { picture: Drawable; mmPerUnit: 
           <Stage picture={picture} contourUnits={contour / perUnit} onEye={setEye} onMoved={onMoved} />
         </Suspense>
       </div>
-      {at.pxPerUnit > 0 && <ScaleBar pxPerUnit={at.pxPerUnit} mmPerUnit={mmPerUnit} />}
+      {at.pxPerUnit > 0 && (
+        <ScaleBar pxPerUnit={at.pxPerUnit} mmPerUnit={mmPerUnit} isCurrent={isScaleCurrent} />
+      )}
       <div className="views" role="group" aria-label="Straight views">
         {VIEWS.map((view) => (
           <button
@@ -60,8 +70,10 @@ export function Drawing({ picture, mmPerUnit }: { picture: Drawable; mmPerUnit: 
         ))}
       </div>
       <p className="note" id="picture-keys">
-        Contour lines every {inWords(contour)} toward you, heavy every {inWords(5 * contour)}. Hatched: the
-        back of the surface.
+        {isScaleCurrent
+          ? `Contour lines every ${inWords(contour)} toward you, heavy every ${inWords(5 * contour)}.`
+          : 'The distance of the contour lines is being worked out.'}{' '}
+        Hatched: the back of the surface.
         {picture.rims.length > 0 && ' Teal: open edges.'} Keys on the picture: arrows turn it, + and − zoom, 0
         fits, 1 to 6 are the views.
       </p>

@@ -9,12 +9,16 @@ const MOST_TRIANGLES = 1_500_000;
 interface PictureCardProps {
   picture: Drawable | undefined;
   mmPerUnit: number | undefined;
+  /** Not so while another is worked out: the picture stands still, and says no length. */
+  isScaleCurrent: boolean;
+  /** Why there is no picture, or that there will be another. */
+  note: string | undefined;
   /** What the picture shows, in words. */
   alternative: string;
 }
 
 /** The side card: drawn, not rendered; the words and numbers of the ticket never depend on it. */
-export function PictureCard({ picture, mmPerUnit, alternative }: PictureCardProps) {
+export function PictureCard({ picture, mmPerUnit, isScaleCurrent, note, alternative }: PictureCardProps) {
   const [folded, setFolded] = useState(false);
   const tooMany = picture !== undefined && picture.triangles > MOST_TRIANGLES;
   return (
@@ -34,9 +38,9 @@ export function PictureCard({ picture, mmPerUnit, alternative }: PictureCardProp
         <p className="note">{picture.triangles} triangles are too many to draw. All of them are measured.</p>
       )}
       {!folded && hasWebGl() && !tooMany && picture !== undefined && (
-        <Drawing picture={picture} mmPerUnit={mmPerUnit} />
+        <Drawing picture={picture} mmPerUnit={mmPerUnit} isScaleCurrent={isScaleCurrent} />
       )}
-      {!folded && hasWebGl() && picture === undefined && <p className="note">The picture is being drawn.</p>}
+      {!folded && hasWebGl() && note !== undefined && <p className="note">{note}</p>}
       <figcaption>{alternative}</figcaption>
     </figure>
   );

@@ -4,9 +4,18 @@ import { oneTwoFive } from './oneTwoFive';
 const WIDEST_PX = 120;
 
 /** A true 1-2-5 bar: in both systems once the scale is known, before that in units of the file. */
-export function ScaleBar({ pxPerUnit, mmPerUnit }: { pxPerUnit: number; mmPerUnit: number | undefined }) {
+export function ScaleBar({
+  pxPerUnit,
+  mmPerUnit,
+  isCurrent,
+}: {
+  pxPerUnit: number;
+  mmPerUnit: number | undefined;
+  isCurrent: boolean;
+}) {
   const pxPerStep = pxPerUnit / (mmPerUnit ?? 1);
   const length = oneTwoFive(WIDEST_PX / pxPerStep);
+  if (!isCurrent) return <p className="scalebar">Working out the scale …</p>;
   return (
     <p className="scalebar">
       <i style={{ width: `${length * pxPerStep}px` }} aria-hidden="true" />

@@ -1,13 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { gramsText } from '../../src/units';
+import { bad, type Problem } from '../../src/problem';
+import { sayOnPage } from '../../src/app/words/sayOnPage';
 import { oneTwoFive } from '../../src/viewer/oneTwoFive';
 
 describe('grams as the scale shows them', () => {
   it.each([
     [379, 1, '379'],
     [12.5, 0.05, '12.50'],
-    [1234.5, 0.1, '1\u2009234.5'],
-    [21000, 10, '21\u2009000'],
+    [1234.5, 0.1, '1\u202f234.5'],
+    [21000, 10, '21\u202f000'],
   ])('%f g in steps of %f is %s', (massG, stepG, text) => expect(gramsText(massG, stepG)).toBe(text));
 });
 
@@ -28,5 +30,20 @@ describe('the length of a scale bar', () => {
       expect(length).toBeGreaterThan(0.399 * limit);
       expect(['1', '2', '5']).toContain(length.toExponential()[0]);
     }
+  });
+});
+
+describe('a sentence on the page', () => {
+  const problems: Problem[] = [
+    bad('SCALE_UNKNOWN', { tallUnits: 1, wideUnits: 1, deepUnits: 1 }).problem,
+    bad('FLOOR_FOUND', { areaCm2: 100, topMm: 3, topUnits: 3 }).problem,
+    bad('NOT_CLOSED', { doubtShare: 1, doubtCm3: 1, volumeCm3: 1, largestRimMm: 9, floorUnits: 3 }).problem,
+    bad('UNSUPPORTED_FORMAT', { format: 'txt', known: 'stl, obj' }).problem,
+    bad('MIN_FILL_UNKNOWN', { freeRiseKgM3: 96 }).problem,
+  ];
+
+  it.each(problems)('$code tells of no option of a command', (problem) => {
+    const { text, hint } = sayOnPage(problem);
+    expect(`${text} ${hint}`).not.toMatch(/(^|[ (])--[a-z]/);
   });
 });

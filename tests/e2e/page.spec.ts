@@ -58,7 +58,8 @@ test('a bad file is told in words and loses nothing; a good one works after it',
     mimeType: 'model/stl',
     buffer: readFileSync(trollScan).subarray(0, 5000),
   });
-  await expect(page.getByText(/cut-short\.stl: .*announces/)).toBeVisible();
+  const scan = page.getByRole('region', { name: 'What did you scan?' });
+  await expect(scan.getByText(/cut-short\.stl: .*announces/)).toBeVisible();
   await input.setInputFiles(trollScan);
   await page.getByRole('radio', { name: '+y' }).check();
   await page.getByLabel('Taped height').fill('290.85');

@@ -58,9 +58,9 @@ export async function gramsOf(page: Page, part: 'A' | 'B'): Promise<number> {
 }
 
 export function numberIn(text: string): number {
-  const match = /\d[\d\u2009]*(\.\d+)?/.exec(text);
+  const match = /\d[\d\u202f]*(\.\d+)?/.exec(text);
   if (match === null) throw new Error(`numberIn: expected a number, got ${text}`);
-  return Number(match[0].replaceAll('\u2009', ''));
+  return Number(match[0].replaceAll('\u202f', ''));
 }
 
 export { expect };

@@ -1,10 +1,10 @@
-import { finding, type Outcome, type Problem } from '../../problem';
-import { reversedRatio, type FoamCard } from '../../yield';
+import type { Problem } from '../../problem';
 import type { AskProps } from '../measure/askProps';
 import type { FieldName } from '../ticket/fields';
-import { SAMPLE_CARDS } from '../ticket/sampleCards';
-import type { Ticket } from '../ticket/state';
-import { cardOf } from '../ticket/wishes';
+import type { Bench } from '../ticket/useEngine';
+import { ErrorSummary } from '../parts/ErrorSummary';
+import { cardOf, FIELDS_OF_BATCH } from '../ticket/wishes';
+import { batchProblems } from './batchProblems';
 import { batchMarks } from './marks';
 import { ChecksQuestion } from './ChecksQuestion';
 import { fieldOf } from './fieldProblem';
@@ -15,35 +15,21 @@ import { WeighQuestion } from './WeighQuestion';
 
 const QUESTIONS = [FoamQuestion, PackQuestion, LossQuestion, WeighQuestion, ChecksQuestion];
 
-export function Batch({ ticket, dispatch }: Omit<AskProps, 'mark'>) {
+export function Batch({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
   const card = cardOf(ticket);
-  const problems = problemsOf(ticket, card);
+  const problems = batchProblems(ticket, card);
   const problemOf = (field: FieldName): Problem | undefined =>
     problems.find((problem) => fieldOf(problem) === field);
   const marks = batchMarks(ticket, card);
   return (
     <section className="part" id="batch" aria-labelledby="batch-title" tabIndex={-1}>
-      <h2 id="batch-title">Batch</h2>
+      <h2 id="batch-title" tabIndex={-1}>
+        Batch
+      </h2>
+      <ErrorSummary ticket={ticket} names={FIELDS_OF_BATCH} problemOf={problemOf} />
       {QUESTIONS.map((Ask, i) => (
-        <Ask key={i} {...{ ticket, dispatch, card, problemOf }} mark={marks[i] ?? 'open'} />
+        <Ask key={i} {...{ ticket, dispatch, card, problemOf, bench }} mark={marks[i] ?? 'open'} />
       ))}
     </section>
   );
-}
-
-function problemsOf(ticket: Ticket, card: Outcome<FoamCard> | undefined): Problem[] {
-  const reversed = card?.ok === true ? reversedFromCard(ticket, card.value) : undefined;
-  return [
-    ...(card?.ok === false ? [card.problem] : []),
-    ...(ticket.pour.problem === undefined ? [] : [ticket.pour.problem]),
-    ...(reversed === undefined ? [] : [reversed]),
-  ];
-}
-
-/** A sample card's ratio typed the other way round. */
-function reversedFromCard({ foam }: Ticket, card: FoamCard): Problem | undefined {
-  const texts = SAMPLE_CARDS.find(({ key }) => key === foam.sample)?.texts;
-  const [a, b] = [Number(texts?.partsA?.text), Number(texts?.partsB?.text)];
-  if (!reversedRatio({ ...card, ratio: { a, b, by: 'mass' } }, card.ratio)) return undefined;
-  return finding('RATIO_REVERSED', 'look', { a: card.ratio.a, b: card.ratio.b, cardA: a, cardB: b });
 }

@@ -1,5 +1,6 @@
+import type { CSSProperties } from 'react';
 import { ratioSentenceParts, type Batch } from '../../yield';
-import { formatRatio } from '../../units';
+import { formatGrams, formatRatio } from '../../units';
 import { Letter } from '../parts/Letter';
 import { gramsText } from '../../units';
 
@@ -10,8 +11,9 @@ export function GramFigures({ batch }: { batch: Batch }) {
     totalG,
     stepG,
   } = ratioSentenceParts(batch);
+  const digits = Math.max(gramsText(a.massG, stepG).length, gramsText(b.massG, stepG).length);
   return (
-    <div className="grams">
+    <div className="grams" style={{ '--digits': digits } as CSSProperties}>
       <div>
         <p className="l">
           <Letter of="A" small={false} /> <span>last, on top of B</span>
@@ -21,8 +23,8 @@ export function GramFigures({ batch }: { batch: Batch }) {
           <small>g</small>
         </p>
         <p className="sc">
-          scale reads {gramsText(a.massG, stepG)} from zero; {gramsText(totalG, stepG)} if it was not set to
-          zero
+          scale reads {formatGrams(a.massG, stepG)} from zero; {formatGrams(totalG, stepG)} if it was not set
+          to zero
         </p>
       </div>
       <div>
@@ -33,7 +35,7 @@ export function GramFigures({ batch }: { batch: Batch }) {
           {gramsText(b.massG, stepG)}
           <small>g</small>
         </p>
-        <p className="sc">scale reads {gramsText(b.massG, stepG)}; then set it to zero</p>
+        <p className="sc">scale reads {formatGrams(b.massG, stepG)}; then set it to zero</p>
       </div>
       <p className="all">
         <b>{gramsText(totalG, stepG)} g together</b>{' '}
@@ -41,6 +43,21 @@ export function GramFigures({ batch }: { batch: Batch }) {
           A:B {formatRatio(batch.ratio)} {batch.ratio.by === 'mass' ? 'by weight' : 'by volume'}
         </span>
       </p>
+    </div>
+  );
+}
+
+/** The same place while the grams are worked out: no figure of before stands where one is read off. */
+export function GramsToCome() {
+  return (
+    <div className="grams">
+      {(['A', 'B'] as const).map((part) => (
+        <div key={part}>
+          <p className="l">
+            <Letter of={part} small={false} /> <span>working out …</span>
+          </p>
+        </div>
+      ))}
     </div>
   );
 }

@@ -3,20 +3,24 @@ import { formatMass, formatVolume } from '../../units';
 import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { QuantityField } from '../parts/QuantityField';
+import { Working } from '../parts/Working';
+import { pourNow } from '../ticket/now';
 import type { BatchProps } from './batchProps';
 
 const grams = ({ value, from }: Rule) => ({ text: `${value} g`, shown: `${value} g`, basis: from });
 
 export function LossQuestion({ ticket, dispatch, mark, problemOf }: BatchProps) {
   const field = { ticket, dispatch };
-  const batch = ticket.pour.answer?.batch;
+  const { state, answer } = pourNow(ticket);
   return (
     <Question
       no={3}
       mark={mark}
       ask="What never reaches the mold?"
-      busy={ticket.pour.state === 'running'}
-      answer={batch === undefined ? undefined : <LossAnswer batch={batch} />}
+      busy={state === 'working'}
+      answer={
+        state === 'working' ? <Working what="the losses" /> : answer && <LossAnswer batch={answer.batch} />
+      }
       because="What stays in the cup and what leaves by the riser, the vents or as gas is mixed on top."
     >
       <div className="fields">

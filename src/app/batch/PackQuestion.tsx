@@ -5,11 +5,14 @@ import { Figure } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { QuantityField } from '../parts/QuantityField';
 import { SourceTag } from '../parts/SourceTag';
+import { Working } from '../parts/Working';
+import { pourNow } from '../ticket/now';
 import type { BatchProps } from './batchProps';
 
 /** Molded over free-rise density. */
 export function PackQuestion({ ticket, dispatch, mark, problemOf }: BatchProps) {
-  const batch = ticket.pour.answer?.batch;
+  const pour = pourNow(ticket);
+  const batch = pour.answer?.batch;
   const { value, from } = RULES.packFactor;
   const text = value.toFixed(2);
   return (
@@ -17,9 +20,11 @@ export function PackQuestion({ ticket, dispatch, mark, problemOf }: BatchProps) 
       no={2}
       mark={mark}
       ask="How hard do we pack it?"
-      busy={ticket.pour.state === 'running'}
+      busy={pour.state === 'working'}
       answer={
-        batch === undefined ? undefined : (
+        batch === undefined ? (
+          pour.state === 'working' && <Working what="the density in the mold" tall />
+        ) : (
           <>
             <span className={batch.packFrom === 'assumed' ? 'assumed' : undefined}>
               <Figure value={batch.packFactor.toFixed(2)} unit="pack factor" />

@@ -6,60 +6,70 @@ import { Figure, Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
 import { chanceWords } from '../../words/chance';
+import type { Pour } from '../../plan';
 import { gramsText } from '../../units';
+import { Fault } from '../parts/Fault';
+import { Working } from '../parts/Working';
+import { pourNow, sizeNow } from '../ticket/now';
+import { readField } from '../ticket/readField';
+import type { Ticket } from '../ticket/state';
+import { unreadForBatch } from '../ticket/wishes';
+import { rangeText } from '../words/rangeText';
+import { isVolumeStopped } from './marks';
 import type { BatchProps } from './batchProps';
-import { GramFigures } from './GramFigures';
+import { GramFigures, GramsToCome } from './GramFigures';
 import { PourSum } from './PourSum';
 
-export function WeighQuestion({ ticket, mark, card }: BatchProps) {
-  const { pour, size } = ticket;
-  const answer = pour.answer;
-  if (answer === undefined) {
-    const missing = [
-      ...(size.answer === undefined ? ['the volume from Measure'] : []),
-      ...(card?.ok === true ? [] : ['a foam']),
-    ];
+const ASK = { no: 4, ask: 'What do we weigh?' };
+
+export function WeighQuestion({ ticket, mark, card, bench }: BatchProps) {
+  const pour = pourNow(ticket);
+  if (pour.state === 'working')
     return (
-      <Question
-        no={4}
-        mark={mark}
-        ask="What do we weigh?"
-        busy={pour.state === 'running'}
-        answer={<Verdict>No grams yet</Verdict>}
-        because={
-          missing.length === 0
-            ? 'A field above waits for its meaning.'
-            : `Still missing: ${missing.join(' and ')}.`
-        }
-      >
-        {pour.problem !== undefined && <Complaint problem={pour.problem} />}
-        {pour.state === 'failed' && <p className="note">A fault of ours: {pour.message}</p>}
+      <Question {...ASK} mark={mark} busy answer={<Working what="the grams" tall />}>
+        <GramsToCome />
       </Question>
     );
-  }
-  const { batch, cavityCm3 } = answer;
+  if (pour.answer !== undefined)
+    return <Weighing ticket={ticket} mark={mark} card={card} pour={pour.answer} />;
+  return (
+    <Question {...ASK} mark={mark} answer={<Verdict>No grams yet</Verdict>} because={whyNone(ticket, card)}>
+      {pour.problem !== undefined && <Complaint problem={pour.problem} />}
+      {pour.message !== undefined && <Fault message={pour.message} onAgain={bench.again} />}
+    </Question>
+  );
+}
+
+function Weighing({
+  ticket,
+  mark,
+  card,
+  pour,
+}: Pick<BatchProps, 'ticket' | 'mark' | 'card'> & { pour: Pour }) {
+  const { batch, cavityCm3 } = pour;
   const [low, high] = batch.mixedRangeG;
-  const stale = pour.state === 'running' || size.state === 'running';
+  const text = rangeText({ value: batch.totalG, low, high }, { step: batch.stepG });
   return (
     <Question
-      no={4}
+      {...ASK}
       mark={mark}
-      ask="What do we weigh?"
-      busy={stale}
       answer={
         <>
           <Figure value={gramsText(batch.totalG, batch.stepG)} unit="g" />
           <span className="rng">
-            {gramsText(low, batch.stepG)} to {gramsText(high, batch.stepG)} g would do it, 9 times in 10
+            {text.low} to {text.high} g would do it, 9 times in 10
           </span>
           <SourceTag from={cavityCm3.from} />
           {card?.ok === true && <SourceTag from={card.value.freeRiseFrom} />}
           <SourceTag from={batch.packFrom} />
         </>
       }
+      because={
+        isVolumeStopped(ticket) ? 'Measure says Stop: read what is wrong with the volume first.' : undefined
+      }
       change={
         <Disclosure>
-          <PourSum pour={answer} />
+          <PourSum pour={pour} />
         </Disclosure>
       }
     >
@@ -70,4 +80,15 @@ export function WeighQuestion({ ticket, mark, card }: BatchProps) {
       </p>
     </Question>
   );
+}
+
+function whyNone(ticket: Ticket, card: BatchProps['card']): string | undefined {
+  const reads = unreadForBatch(ticket).map((name) => readField(name, ticket.fields[name]).kind);
+  if (reads.includes('ask')) return 'A field above waits for its meaning.';
+  if (reads.length > 0) return 'A field above cannot be read.';
+  const missing = [
+    ...(sizeNow(ticket).state === 'answered' ? [] : ['the volume from Measure']),
+    ...(card === undefined ? ['a foam'] : card.ok ? [] : ['a foam card without a mistake']),
+  ];
+  return missing.length === 0 ? undefined : `Still missing: ${missing.join(' and ')}.`;
 }

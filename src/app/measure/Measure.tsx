@@ -9,13 +9,26 @@ import { UnitQuestion } from './UnitQuestion';
 import { UpQuestion } from './UpQuestion';
 import { VolumeQuestion } from './VolumeQuestion';
 import { measureMarks } from './marks';
+import { ErrorSummary } from '../parts/ErrorSummary';
+import { Fault } from '../parts/Fault';
+import { pictureNow, sizeNow } from '../ticket/now';
+import type { Ticket } from '../ticket/state';
+import { sayOnPage } from '../words/sayOnPage';
 
 export function Measure({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
+  const fault = sizeNow(ticket).message ?? pictureNow(ticket).message;
   const [scan = 'open', up = 'open', unit = 'open', cut = 'open', sound = 'open', volume = 'open'] =
     measureMarks(ticket);
   return (
     <section className="part" id="measure" aria-labelledby="measure-title" tabIndex={-1}>
-      <h2 id="measure-title">Measure</h2>
+      <h2 id="measure-title" tabIndex={-1}>
+        Measure
+      </h2>
+      <ErrorSummary
+        ticket={ticket}
+        names={ticket.scaleWay === 'tape' ? ['tape', 'cutHeight'] : ['cutHeight']}
+      />
+      {fault !== undefined && <Fault message={fault} onAgain={bench.again} />}
       <ScanQuestion ticket={ticket} mark={scan} onOpen={bench.open} />
       {ticket.scan === undefined ? (
         <p className="then">
@@ -30,11 +43,7 @@ export function Measure({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { 
               <UnitQuestion ticket={ticket} dispatch={dispatch} mark={unit} />
               <CutQuestion ticket={ticket} dispatch={dispatch} mark={cut} />
             </div>
-            <PictureCard
-              picture={ticket.picture.answer}
-              mmPerUnit={ticket.size.answer?.size.scale.mmPerUnit}
-              alternative={pictureWords(ticket)}
-            />
+            <ScanPicture ticket={ticket} />
           </div>
           <SoundQuestion ticket={ticket} mark={sound} />
           <VolumeQuestion ticket={ticket} mark={volume} />
@@ -43,3 +52,31 @@ export function Measure({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { 
     </section>
   );
 }
+
+/** The picture stands still on what was drawn last while another is worked out, and says so. */
+function ScanPicture({ ticket }: { ticket: Ticket }) {
+  const { state, problem, answer } = pictureNow(ticket);
+  const isWorking = state === 'working';
+  const size = sizeNow(ticket);
+  const scale = ticket.size.answer ?? ticket.size.before;
+  return (
+    <PictureCard
+      picture={isWorking ? (ticket.picture.answer ?? ticket.picture.before) : answer}
+      mmPerUnit={scale?.size.scale.mmPerUnit}
+      isScaleCurrent={size.state !== 'working'}
+      note={
+        isWorking
+          ? 'The picture is being drawn.'
+          : problem === undefined
+            ? NOTES[state]
+            : sayOnPage(problem).text
+      }
+      alternative={pictureWords(ticket)}
+    />
+  );
+}
+
+const NOTES: Partial<Record<string, string>> = {
+  cancelled: 'No picture: it was cancelled.',
+  failed: 'No picture: a fault of ours. The file is untouched.',
+};

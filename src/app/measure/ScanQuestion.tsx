@@ -1,7 +1,8 @@
-import { useId, useState, type DragEvent } from 'react';
+import { useId } from 'react';
 import { SCAN_FORMATS } from '../../geometry';
 import { amount } from '../../words/sentence';
 import { Complaint } from '../parts/Complaint';
+import { Fault } from '../parts/Fault';
 import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import type { Mark } from '../parts/StatusMark';
@@ -51,51 +52,41 @@ export function ScanQuestion({
       {opening.problem !== undefined && scan !== undefined && (
         <p className="note">{scan.source.name} is still on the ticket, with all that was typed.</p>
       )}
-      {opening.state === 'failed' && <p className="note">A fault of ours while reading: {opening.message}</p>}
+      {opening.message !== undefined && (
+        <Fault
+          message={`${opening.source?.name ?? 'the scan'}: ${opening.message}`}
+          onAgain={() => opening.source !== undefined && onOpen(opening.source)}
+        />
+      )}
       {opening.state === 'cancelled' && (
         <p className="note">Reading {opening.source?.name} was cancelled. Choose it again to go on.</p>
       )}
-      <DropZone first={scan === undefined} onOpen={onOpen} />
+      <FileChoice first={scan === undefined} onOpen={onOpen} />
       <Samples onOpen={onOpen} first={scan === undefined} />
     </Question>
   );
 }
 
-/** A native file input with its label as the target, and a place to drop a file on. */
-function DropZone({ first, onOpen }: { first: boolean; onOpen: (source: ScanSource) => void }) {
+/** A native file input with its label as the target. A file can be dropped anywhere; here it is said. */
+function FileChoice({ first, onOpen }: { first: boolean; onOpen: (source: ScanSource) => void }) {
   const id = useId();
-  const [over, setOver] = useState(false);
-  const take = (file: File | undefined): void => {
-    if (file !== undefined) onOpen(sourceOfFile(file));
-  };
-  const onDrag = (event: DragEvent, isOver: boolean): void => {
-    event.preventDefault();
-    setOver(isOver);
-  };
   return (
-    <div
-      className={over ? 'drop over' : 'drop'}
-      onDragOver={(e) => onDrag(e, true)}
-      onDragLeave={(e) => onDrag(e, false)}
-      onDrop={(e) => {
-        onDrag(e, false);
-        take(e.dataTransfer.files[0]);
-      }}
-    >
+    <div className="drop">
       <input
         id={id}
         type="file"
         className="sr"
         accept={SCAN_FORMATS.map(({ key }) => `.${key}`).join(',')}
         onChange={(e) => {
-          take(e.target.files?.[0]);
+          const file = e.target.files?.[0];
+          if (file !== undefined) onOpen(sourceOfFile(file));
           e.target.value = '';
         }}
       />
       <label htmlFor={id} className={first ? 'btn' : 'btn line'}>
         {first ? 'Choose a scan' : 'Choose another scan'}
       </label>
-      <span className="quiet">or drop the file here</span>
+      <span className="quiet">or drop the file anywhere on this page</span>
     </div>
   );
 }

@@ -1,5 +1,7 @@
 import { FILE_UNITS, type Along, type FileUnit, type Size } from '../../plan';
+import type { Source } from '../../estimate';
 import { formatLength } from '../../units';
+import type { Sized } from '../../worker/protocol';
 import { amount, percent } from '../../words/sentence';
 import { Choices } from '../parts/Choices';
 import { Complaint } from '../parts/Complaint';
@@ -7,30 +9,26 @@ import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { QuantityField } from '../parts/QuantityField';
 import { SourceTag } from '../parts/SourceTag';
-import { ALONG_NAMES } from '../words/unitNames';
+import { Working } from '../parts/Working';
+import { sizeNow, type Said } from '../ticket/now';
+import { valueOf } from '../ticket/readField';
+import type { Ticket } from '../ticket/state';
+import { ALONG_NAMES, tapeLabel } from '../words/unitNames';
 import { UNIT_NAMES } from '../../words/unitNames';
 import type { AskProps } from './askProps';
+import { isAboutScale } from './marks';
 
 export function UnitQuestion({ ticket, dispatch, mark }: AskProps) {
-  const size = ticket.size.answer?.size;
-  const unknown =
-    ticket.size.problem?.code === 'SCALE_UNKNOWN' || ticket.size.problem?.code === 'SCALE_UNREACHED';
+  const now = sizeNow(ticket);
+  const size = now.answer?.size;
   return (
     <Question
       no={3}
       mark={mark}
       ask="How big is one unit in the file?"
-      busy={ticket.size.state === 'running'}
-      answer={
-        size === undefined ? (
-          <Verdict>No volume yet: the unit is not known</Verdict>
-        ) : (
-          <ScaleAnswer size={size} />
-        )
-      }
+      busy={now.state === 'working'}
+      answer={size === undefined ? <NoScale ticket={ticket} now={now} /> : <ScaleAnswer size={size} />}
     >
-      {unknown && ticket.size.problem !== undefined && <Complaint problem={ticket.size.problem} />}
-      {size !== undefined && <NearUnit size={size} onTake={(unit) => dispatch({ do: 'fileUnit', unit })} />}
       <Choices
         legend="How do you want to say it?"
         name="scale-way"
@@ -55,6 +53,9 @@ export function UnitQuestion({ ticket, dispatch, mark }: AskProps) {
           onChoose={(unit) => dispatch({ do: 'fileUnit', unit })}
         />
       )}
+      {/* Below the box: what comes and goes with the answer must not push the box about while it is typed in. */}
+      {now.problem !== undefined && isAboutScale(now.problem) && <Complaint problem={now.problem} />}
+      {size !== undefined && <NearUnit size={size} onTake={(unit) => dispatch({ do: 'fileUnit', unit })} />}
     </Question>
   );
 }
@@ -75,13 +76,43 @@ function Tape({ ticket, dispatch }: Pick<AskProps, 'ticket' | 'dispatch'>) {
       <div className="fields">
         <QuantityField
           name="tape"
-          label={ALONG_NAMES[ticket.along].label}
+          label={tapeLabel(ticket.along, ticket.cut !== undefined)}
           ticket={ticket}
           dispatch={dispatch}
         />
       </div>
     </>
   );
+}
+
+/** Why there is no scale to state; or what was said of it, where something else is in the way of a volume. */
+function NoScale({ ticket, now }: { ticket: Ticket; now: Said<Sized> }) {
+  if (now.state === 'working') return <Working what="the scale" />;
+  if (now.state === 'unread' && now.field === 'tape')
+    return <Verdict>The taped length is not read yet</Verdict>;
+  if (now.problem?.code === 'SCALE_UNREACHED') return <Verdict>No scale fits what was taped</Verdict>;
+  const said = scaleSaid(ticket);
+  if (said === undefined || now.problem?.code === 'SCALE_UNKNOWN')
+    return <Verdict>No volume yet: the unit is not known</Verdict>;
+  return (
+    <>
+      <Verdict>{said.words}</Verdict>
+      <SourceTag from={said.from} />
+    </>
+  );
+}
+
+function scaleSaid({
+  scaleWay,
+  fileUnit,
+  along,
+  fields,
+}: Ticket): { words: string; from: Source } | undefined {
+  if (scaleWay === 'unit')
+    return fileUnit && { words: `One unit is ${amount(FILE_UNITS[fileUnit], 5)} mm`, from: 'given' };
+  const lengthMm = valueOf('tape', fields.tape);
+  if (lengthMm === undefined) return undefined;
+  return { words: `${formatLength(lengthMm)} ${along} by the tape`, from: 'taped' };
 }
 
 function ScaleAnswer({ size: { scale, extentsMm } }: { size: Size }) {

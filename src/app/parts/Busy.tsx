@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { pictureNow, pourNow, sizeNow } from '../ticket/now';
 import type { Bench } from '../ticket/useEngine';
 import type { Ticket } from '../ticket/state';
 
@@ -7,8 +8,10 @@ const QUIET_MS = 300;
 
 /** What the engine is at, with its progress and the way out; after a cancel, the way back. */
 export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
-  const { opening, size, picture } = ticket;
-  const job = opening.state === 'running' ? opening : size.state === 'running' ? size : undefined;
+  const { opening } = ticket;
+  const size = sizeNow(ticket);
+  const isSizing = size.state === 'working' && ticket.size.state === 'running';
+  const job = opening.state === 'running' ? opening : isSizing ? ticket.size : undefined;
   const shown = useHeld(job !== undefined);
   if (job !== undefined && shown) {
     return (
@@ -23,10 +26,11 @@ export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
       </div>
     );
   }
-  if (size.state === 'cancelled' || picture.state === 'cancelled') {
+  const cancelled = [size, pourNow(ticket), pictureNow(ticket)].some(({ state }) => state === 'cancelled');
+  if (cancelled) {
     return (
       <div className="busy">
-        <span>Cancelled. The scan and all that was typed are still here.</span>
+        <span>Measuring was cancelled. The scan and all that was typed are still here.</span>
         <button type="button" className="btn line" onClick={bench.again}>
           Measure again
         </button>

@@ -1,12 +1,16 @@
-import { amount } from '../../words/sentence';
-import type { Ticket } from '../ticket/state';
+import type { Pour } from '../../plan';
 import { gramsText } from '../../units';
+import { pourNow, sizeNow } from '../ticket/now';
+import type { Ticket } from '../ticket/state';
+import { rangeText } from '../words/rangeText';
 import { Letter } from './Letter';
 
 /** Name of the ticket and what it has come to so far. */
-export function Head({ ticket: { scan, size, pour } }: { ticket: Ticket }) {
+export function Head({ ticket }: { ticket: Ticket }) {
+  const { scan } = ticket;
+  const size = sizeNow(ticket);
+  const pour = pourNow(ticket);
   const volume = size.answer?.size.volumeCm3;
-  const batch = pour.answer?.batch;
   return (
     <header className="head">
       <h1>Pour ticket</h1>
@@ -15,21 +19,32 @@ export function Head({ ticket: { scan, size, pour } }: { ticket: Ticket }) {
       </p>
       <p className="sofar">
         <b>So far</b>
-        {volume === undefined && <span>no volume, no grams</span>}
-        {volume !== undefined && <strong>{amount(volume.value)} cm³</strong>}
-        {volume !== undefined && batch === undefined && <span>no grams</span>}
-        {batch !== undefined && (
-          <>
-            <span className="nb">
-              <Letter of="A" /> <strong>{gramsText(batch.partAG, batch.stepG)} g</strong>
-            </span>
-            <span className="nb">
-              <Letter of="B" /> <strong>{gramsText(batch.partBG, batch.stepG)} g</strong>
-            </span>
-            <span>{gramsText(batch.totalG, batch.stepG)} g together</span>
-          </>
+        {volume !== undefined && <strong>{rangeText(volume).value} cm³</strong>}
+        {volume === undefined && <span>{size.state === 'working' ? 'working out …' : 'no volume'}</span>}
+        {pour.answer !== undefined ? (
+          <Grams pour={pour.answer} />
+        ) : pour.state !== 'working' ? (
+          <span>no grams</span>
+        ) : (
+          volume !== undefined && <span>working out the grams …</span>
         )}
       </p>
     </header>
+  );
+}
+
+function Grams({ pour: { batch } }: { pour: Pour }) {
+  return (
+    <>
+      <span className="pair">
+        <span className="nb">
+          <Letter of="A" /> <strong>{gramsText(batch.partAG, batch.stepG)} g</strong>
+        </span>
+        <span className="nb">
+          <Letter of="B" /> <strong>{gramsText(batch.partBG, batch.stepG)} g</strong>
+        </span>
+      </span>
+      <span>{gramsText(batch.totalG, batch.stepG)} g together</span>
+    </>
   );
 }

@@ -1,10 +1,12 @@
-import { useId, useState, type Dispatch, type ReactNode } from 'react';
+import { useState, type Dispatch, type ReactNode } from 'react';
 import type { Problem } from '../../problem';
 import { sayOnPage } from '../words/sayOnPage';
 import { FIELDS, type FieldName, type FieldSpec } from '../ticket/fields';
 import { readField } from '../ticket/readField';
 import type { Action } from '../ticket/reducer';
 import type { Ticket } from '../ticket/state';
+import { FIELD_WORDS, lowerFirst } from '../words/fieldWords';
+import { fieldId } from './fieldId';
 import { FieldMessage } from './FieldMessage';
 
 interface QuantityFieldProps {
@@ -20,7 +22,7 @@ interface QuantityFieldProps {
 
 /** Label above, box, unit beside it, and below what was understood, in both systems; or what is wrong, or which of two is meant. */
 export function QuantityField({ name, label, ticket, dispatch, assumed, problem }: QuantityFieldProps) {
-  const id = useId();
+  const id = fieldId(name);
   const [left, setLeft] = useState(false);
   const field = ticket.fields[name];
   const { units }: FieldSpec = FIELDS[name];
@@ -94,7 +96,7 @@ function UnitOf({
   if (units.length === 0) return null;
   return (
     <select
-      aria-label={`Unit of ${LABELS[name] ?? name}`}
+      aria-label={`Unit of ${lowerFirst(FIELD_WORDS[name])}`}
       value={unit}
       onChange={(e) => onUnit(e.target.value)}
     >
@@ -108,15 +110,3 @@ function UnitOf({
 }
 
 const SHOWN: Readonly<Record<string, string>> = { 'kg/m3': 'kg/m³', 'lb/ft3': 'lb/ft³', cm3: 'cm³' };
-
-const LABELS: Partial<Record<FieldName, string>> = {
-  tape: 'the taped length',
-  cutHeight: 'the cut',
-  freeRise: 'the free rise',
-  densityA: 'the density of A',
-  densityB: 'the density of B',
-  riser: 'the riser',
-  vents: 'the vents',
-  residue: 'the residue',
-  scaleStep: 'the scale step',
-};

@@ -27,7 +27,9 @@ export function Question({ no, mark, ask, answer, because, change, children, bus
         <StatusMark mark={mark} />
       </div>
       <div className="b">
-        <h3 id={id}>{ask}</h3>
+        <h3 id={id} tabIndex={-1}>
+          {ask}
+        </h3>
         {answer !== undefined && <div className="ans">{answer}</div>}
         {because !== undefined && <p className="why">{because}</p>}
         {children}

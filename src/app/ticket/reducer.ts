@@ -1,12 +1,16 @@
 import type { UpAxis } from '../../geometry';
 import type { Along, FileUnit } from '../../plan';
-import type { Answers, Kind } from '../../worker/protocol';
+import type { Answers } from '../../worker/protocol';
 import type { Ended, ScanSource } from '../../worker/engine';
 import type { FieldName, FieldText } from './fields';
 import type { SampleCard } from './sampleCards';
 import { newTicket, type Job, type Ticket } from './state';
 
-export type Action =
+/** What is asked about the open scan and the foam. */
+export type JobName = 'size' | 'pour' | 'picture';
+
+/** What the user says. */
+type Word =
   | { do: 'type'; field: FieldName; text: string }
   | { do: 'unit'; field: FieldName; unit: string }
   | { do: 'pick'; field: FieldName; text: string; value: number }
@@ -17,17 +21,53 @@ export type Action =
   | { do: 'cut'; cut: Ticket['cut'] }
   | { do: 'keep'; keep: Ticket['keep'] }
   | { do: 'foam'; foam: Partial<Ticket['foam']> }
-  | { do: 'card'; card: SampleCard }
+  | { do: 'card'; card: SampleCard };
+
+export type Action =
+  | Word
+  | { do: 'still' }
   | { do: 'opening'; source: ScanSource }
   | { do: 'opened'; source: ScanSource; ended: Ended<Answers['open']> }
-  | { do: 'start'; job: Exclude<Kind, 'open'> }
-  | { do: 'ended'; job: Exclude<Kind, 'open'>; ended: Ended<Answers[Exclude<Kind, 'open'>]> }
-  | { do: 'forget'; job: Exclude<Kind, 'open'> }
-  | { do: 'progress'; job: Kind; share: number }
+  | { do: 'start'; job: JobName; key: string }
+  | { do: 'ended'; job: JobName; key: string; ended: Ended<Answers[JobName]> }
+  | { do: 'progress'; job: JobName | 'opening'; share: number }
   | { do: 'cancel' }
   | { do: 'again' };
 
 export function ticketReducer(ticket: Ticket, action: Action): Ticket {
+  switch (action.do) {
+    case 'still':
+      return ticket.typing ? { ...ticket, typing: false } : ticket;
+    case 'opening':
+      return { ...cancelled(ticket), opening: { state: 'running', source: action.source } };
+    case 'opened':
+      return opened(ticket, action.source, action.ended);
+    case 'start':
+      return { ...ticket, [action.job]: started<unknown>(ticket[action.job], action.key) };
+    case 'ended':
+      return { ...ticket, [action.job]: endedJob<unknown>(ticket[action.job], action) };
+    case 'progress':
+      return progressed(ticket, action.job, action.share);
+    case 'cancel':
+      return cancelled(ticket);
+    case 'again':
+      return { ...ticket, attempt: ticket.attempt + 1 };
+    case 'type':
+    case 'unit':
+    case 'pick':
+    case 'up':
+    case 'scaleWay':
+    case 'along':
+    case 'fileUnit':
+    case 'cut':
+    case 'keep':
+    case 'foam':
+    case 'card':
+      return { ...said(ticket, action), typing: action.do === 'type', movedOn: true };
+  }
+}
+
+function said(ticket: Ticket, action: Word): Ticket {
   switch (action.do) {
     case 'type':
       return withField(ticket, action.field, { ...unpicked(ticket.fields[action.field]), text: action.text });
@@ -59,22 +99,6 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
       return { ...ticket, foam: { ...ticket.foam, ...action.foam } };
     case 'card':
       return withCard(ticket, action.card);
-    case 'opening':
-      return { ...cancelled(ticket), opening: { state: 'running', source: action.source } };
-    case 'opened':
-      return opened(ticket, action.source, action.ended);
-    case 'start':
-      return { ...ticket, [action.job]: started<unknown>(ticket[action.job]) };
-    case 'ended':
-      return { ...ticket, [action.job]: endedJob<unknown>(ticket[action.job], action.ended) };
-    case 'forget':
-      return { ...ticket, [action.job]: { state: 'idle' } };
-    case 'progress':
-      return progressed(ticket, action.job, action.share);
-    case 'cancel':
-      return cancelled(ticket);
-    case 'again':
-      return { ...ticket, attempt: ticket.attempt + 1 };
   }
 }
 
@@ -97,29 +121,36 @@ function withCard(ticket: Ticket, card: SampleCard): Ticket {
   };
 }
 
-/** A scan of another name takes its own tape and way up with it; the foam and the shop's figures stay. */
+/**
+ * A new scan takes nothing that was measured on the last one with it, under the same name neither: a file exported again can
+ * have another unit, way up or zero, and a tape kept in silence would make grams of it. The foam and the shop's figures stay.
+ */
 function opened(ticket: Ticket, source: ScanSource, ended: Ended<Answers['open']>): Ticket {
   if (ended.how === 'dropped') return ticket;
   if (ended.how === 'failed')
     return { ...resumed(ticket), opening: { state: 'failed', message: ended.message, source } };
   if (!ended.answer.ok)
     return { ...resumed(ticket), opening: { state: 'refused', problem: ended.answer.problem, source } };
-  const same = ticket.scan === undefined || ticket.scan.source.name === source.name;
   return {
-    ...(same ? ticket : forgetScan(ticket)),
-    scan: { source, opened: ended.answer.value },
+    ...forgetScan(ticket),
+    scan: { no: (ticket.scan?.no ?? 0) + 1, source, opened: ended.answer.value },
     opening: { state: 'answered', source },
     size: { state: 'idle' },
     picture: { state: 'idle' },
     pour: { state: 'idle' },
+    movedOn: false,
   };
 }
 
 /** Reading another file stopped what ran for this one: it is asked again. */
-const resumed = (ticket: Ticket): Ticket =>
-  ticket.size.state === 'cancelled' || ticket.picture.state === 'cancelled'
-    ? { ...ticket, attempt: ticket.attempt + 1 }
-    : ticket;
+const resumed = (ticket: Ticket): Ticket => ({
+  ...ticket,
+  attempt: ticket.attempt + (wasStopped(ticket) ? 1 : 0),
+  movedOn: false,
+});
+
+const wasStopped = (ticket: Ticket): boolean =>
+  (['size', 'pour', 'picture'] as const).some((job) => ticket[job].state === 'cancelled');
 
 function forgetScan(ticket: Ticket): Ticket {
   const { up, scaleWay, along, fileUnit, cut, keep, fields } = newTicket();
@@ -135,32 +166,32 @@ function forgetScan(ticket: Ticket): Ticket {
   };
 }
 
-const started = <T>(job: Job<T>): Job<T> => ({
-  state: 'running',
-  ...(job.answer === undefined ? {} : { answer: job.answer }),
-  ...(job.problem === undefined ? {} : { problem: job.problem }),
-});
-
-function endedJob<T>(job: Job<T>, ended: Ended<Answers[Kind]>): Job<T> {
-  if (ended.how === 'dropped') return job;
-  if (ended.how === 'failed') return { state: 'failed', message: ended.message };
-  if (!ended.answer.ok) return { state: 'refused', problem: ended.answer.problem };
-  return { state: 'answered', answer: ended.answer.value as T };
+function started<T>(job: Job<T>, key: string): Job<T> {
+  const before = job.answer ?? job.before;
+  return { state: 'running', key, ...(before === undefined ? {} : { before }) };
 }
 
-function progressed(ticket: Ticket, kind: Kind, share: number): Ticket {
-  const job = kind === 'open' ? 'opening' : kind;
+/** An answer to anything but the newest wish is no answer. */
+function endedJob<T>(job: Job<T>, { key, ended }: { key: string; ended: Ended<Answers[JobName]> }): Job<T> {
+  if (ended.how === 'dropped' || job.key !== key || job.state !== 'running') return job;
+  if (ended.how === 'failed') return { state: 'failed', key, message: ended.message };
+  if (!ended.answer.ok) return { state: 'refused', key, problem: ended.answer.problem };
+  return { state: 'answered', key, answer: ended.answer.value as T };
+}
+
+function progressed(ticket: Ticket, job: JobName | 'opening', share: number): Ticket {
   return ticket[job].state === 'running' ? { ...ticket, [job]: { ...ticket[job], share } } : ticket;
 }
 
-/** What ran is cancelled, and an answer that no longer fits what was said goes with it. */
 function cancelled(ticket: Ticket): Ticket {
-  const end = <T>(job: Job<T>): Job<T> => (job.state === 'running' ? { state: 'cancelled' } : job);
   return {
     ...ticket,
-    opening: { ...ticket.opening, ...end(ticket.opening) },
-    size: end(ticket.size),
-    pour: end(ticket.pour),
-    picture: end(ticket.picture),
+    opening: { ...ticket.opening, ...stopped(ticket.opening) },
+    size: stopped(ticket.size),
+    pour: stopped(ticket.pour),
+    picture: stopped(ticket.picture),
   };
 }
+
+const stopped = <T>(job: Job<T>): Job<T> =>
+  job.state === 'running' ? { state: 'cancelled', ...(job.key === undefined ? {} : { key: job.key }) } : job;

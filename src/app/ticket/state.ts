@@ -5,10 +5,14 @@ import type { Opened, Picture, Sized } from '../../worker/protocol';
 import type { ScanSource } from '../../worker/engine';
 import { blankFields, type FieldName, type FieldText } from './fields';
 
-/** What the engine is at, or last said, about one request. The last good answer stays until a new one is here. */
+/** What the engine is at, or last said, about one request. Whether that is still what stands on the ticket: see `now`. */
 export interface Job<T> {
   state: 'idle' | 'running' | 'answered' | 'refused' | 'cancelled' | 'failed';
+  /** What was asked, to the letter: an answer holds only for this. */
+  key?: string;
   answer?: T;
+  /** The answer before, while a new one is worked out. For a picture to stand still on; no number of it is shown. */
+  before?: T;
   problem?: Problem;
   /** Of a fault of ours. */
   message?: string;
@@ -17,6 +21,8 @@ export interface Job<T> {
 }
 
 export interface OpenScan {
+  /** Counts the scans of this ticket: a file of the same name is another scan. */
+  no: number;
   source: ScanSource;
   opened: Opened;
 }
@@ -38,8 +44,12 @@ export interface Ticket {
   size: Job<Sized>;
   pour: Job<Pour>;
   picture: Job<Picture>;
-  /** Counts the wishes to measure again after a cancel. */
+  /** Counts the wishes to measure again after a cancel or a fault. */
   attempt: number;
+  /** A key was pressed and the field has not stood still since: nothing is asked yet. */
+  typing: boolean;
+  /** Something was done since the last file was opened or refused: that is no longer the news. */
+  movedOn: boolean;
 }
 
 export const newTicket = (): Ticket => ({
@@ -57,4 +67,6 @@ export const newTicket = (): Ticket => ({
   pour: { state: 'idle' },
   picture: { state: 'idle' },
   attempt: 0,
+  typing: false,
+  movedOn: false,
 });

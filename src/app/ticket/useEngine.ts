@@ -1,11 +1,9 @@
 import { useCallback, useEffect, useRef, type Dispatch } from 'react';
-import { createEngine, type Engine, type ScanSource } from '../../worker/engine';
-import type { PicturePlace, SizeWish } from '../../worker/protocol';
-import type { PourInputs } from '../../plan';
-import type { Action } from './reducer';
+import { createEngine, type Ended, type Engine, type ScanSource } from '../../worker/engine';
+import type { Answers } from '../../worker/protocol';
+import { asksOf, type Ask } from './asks';
+import type { Action, JobName } from './reducer';
 import type { Ticket } from './state';
-import { useDebounced } from './useDebounced';
-import { pourInputsOf, sizeWishOf } from './wishes';
 
 const TYPING_MS = 200;
 
@@ -15,40 +13,27 @@ const spawnWorker = (): Worker =>
 export interface Bench {
   open: (source: ScanSource) => void;
   cancel: () => void;
+  /** Asks anew, of a new worker. */
   again: () => void;
 }
 
 /** Keeps the engine's answers in step with the ticket: what was said is asked anew when it has stood still. */
 export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
   const engine = useOneEngine(dispatch);
-  const { scan, attempt } = ticket;
-  const sizeKey = useDebounced(JSON.stringify(sizeWishOf(ticket)), TYPING_MS);
+  const { fields, typing } = ticket;
   useEffect(() => {
-    if (scan === undefined) return;
-    dispatch({ do: 'start', job: 'size' });
-    void engine()
-      .size(JSON.parse(sizeKey) as SizeWish)
-      .then((ended) => dispatch({ do: 'ended', job: 'size', ended }));
-  }, [engine, dispatch, scan, sizeKey, attempt]);
+    if (!typing) return;
+    const timer = setTimeout(() => dispatch({ do: 'still' }), TYPING_MS);
+    return () => clearTimeout(timer);
+  }, [dispatch, fields, typing]);
 
-  const inputs = pourInputsOf(ticket);
-  const pourKey = useDebounced(inputs === undefined ? '' : JSON.stringify(inputs), TYPING_MS);
+  const asks = JSON.stringify(asksOf(ticket));
   useEffect(() => {
-    if (pourKey === '') return dispatch({ do: 'forget', job: 'pour' });
-    dispatch({ do: 'start', job: 'pour' });
-    void engine()
-      .pour(JSON.parse(pourKey) as PourInputs)
-      .then((ended) => dispatch({ do: 'ended', job: 'pour', ended }));
-  }, [engine, dispatch, pourKey, attempt]);
-
-  const pictureKey = JSON.stringify(pictureWishOf(ticket));
-  useEffect(() => {
-    if (scan === undefined) return;
-    dispatch({ do: 'start', job: 'picture' });
-    void engine()
-      .picture(JSON.parse(pictureKey) as PicturePlace)
-      .then((ended) => dispatch({ do: 'ended', job: 'picture', ended }));
-  }, [engine, dispatch, scan, pictureKey, attempt]);
+    for (const { job, key, request } of JSON.parse(asks) as Ask[]) {
+      dispatch({ do: 'start', job, key });
+      void asked(engine(), request).then((ended) => dispatch({ do: 'ended', job, key, ended }));
+    }
+  }, [engine, dispatch, asks]);
 
   return {
     open: (source) => {
@@ -61,8 +46,22 @@ export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
       engine().cancel();
       dispatch({ do: 'cancel' });
     },
-    again: () => dispatch({ do: 'again' }),
+    again: () => {
+      engine().cancel();
+      dispatch({ do: 'again' });
+    },
   };
+}
+
+function asked(engine: Engine, request: Ask['request']): Promise<Ended<Answers[JobName]>> {
+  switch (request.kind) {
+    case 'size':
+      return engine.size(request.wish);
+    case 'pour':
+      return engine.pour(request.inputs);
+    case 'picture':
+      return engine.picture(request.place);
+  }
 }
 
 /** The engine, made when it is first asked and closed with the page. */
@@ -77,15 +76,9 @@ function useOneEngine(dispatch: Dispatch<Action>): () => Engine {
   );
   return useCallback(
     () =>
-      (engine.current ??= createEngine(spawnWorker, (job, share) =>
-        dispatch({ do: 'progress', job, share }),
+      (engine.current ??= createEngine(spawnWorker, (kind, share) =>
+        dispatch({ do: 'progress', job: kind === 'open' ? 'opening' : kind, share }),
       )),
     [dispatch],
   );
-}
-
-/** The picture follows the cut that was measured, not the one that is being typed. */
-function pictureWishOf({ up, size }: Ticket): PicturePlace {
-  const cut = size.answer?.cut;
-  return { up: up.axis, ...(cut === undefined ? {} : { cut: { atUnits: cut.atUnits, keep: cut.keep } }) };
 }

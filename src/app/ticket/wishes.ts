@@ -6,8 +6,16 @@ import type { FieldName } from './fields';
 import { readField, valueOf } from './readField';
 import type { Ticket } from './state';
 
-/** What the engine is asked about the scan, from what was said so far. */
-export function sizeWishOf(ticket: Ticket): SizeWish {
+/** A box that must be read before the scan can be sized, and is not: typed with no single meaning, or a cut without height. */
+export function unreadForSize({ fields, scaleWay, cut }: Ticket): FieldName | undefined {
+  if (scaleWay === 'tape' && isUnread(fields, 'tape')) return 'tape';
+  const isCut = cut?.by === 'height' && valueOf('cutHeight', fields.cutHeight) === undefined;
+  return isCut ? 'cutHeight' : undefined;
+}
+
+/** What the engine is asked about the scan, from what was said so far; undefined while a box for it is unread. */
+export function sizeWishOf(ticket: Ticket): SizeWish | undefined {
+  if (unreadForSize(ticket) !== undefined) return undefined;
   const tapeMm = valueOf('tape', ticket.fields.tape);
   const cut = cutWishOf(ticket);
   return {
@@ -61,7 +69,7 @@ function densitiesOf(fields: Ticket['fields']): PartDensities | undefined {
 }
 
 /** Something was typed that has no single meaning yet. */
-const isUnread = (fields: Ticket['fields'], name: FieldName): boolean => {
+export const isUnread = (fields: Ticket['fields'], name: FieldName): boolean => {
   const { kind } = readField(name, fields[name]);
   return kind === 'ask' || kind === 'error';
 };
@@ -73,16 +81,17 @@ const LOSSES = [
   ['scaleStep', 'scaleStepG'],
 ] as const;
 
-/** The pour's inputs, or undefined while a fact is missing or a field waits for a meaning. */
-export function pourInputsOf(ticket: Ticket): PourInputs | undefined {
-  const { fields, size } = ticket;
+/** All of the pour's inputs but the cavity. */
+export type BatchWish = Omit<PourInputs, 'cavity'>;
+
+/** What is known of the batch, or undefined while a fact is missing or a field waits for a meaning. */
+export function batchWishOf(ticket: Ticket): BatchWish | undefined {
+  const { fields } = ticket;
   const card = cardOf(ticket);
-  if (size.answer === undefined || card?.ok !== true) return undefined;
-  if (isUnread(fields, 'pack') || LOSSES.some(([name]) => isUnread(fields, name))) return undefined;
+  if (card?.ok !== true || unreadForBatch(ticket).length > 0) return undefined;
   const packFactor = given(valueOf('pack', fields.pack), 'chosen');
   const { freeRiseKgM3, freeRiseFrom, ratio, partDensities } = card.value;
   return {
-    cavity: { volumeCm3: size.answer.size.volumeCm3 },
     freeRiseKgM3: { value: freeRiseKgM3, from: freeRiseFrom },
     ratio,
     ...(partDensities === undefined ? {} : { partDensities }),
@@ -95,6 +104,20 @@ export function pourInputsOf(ticket: Ticket): PourInputs | undefined {
     ),
   };
 }
+
+export const FIELDS_OF_BATCH: readonly FieldName[] = [
+  'freeRise',
+  'partsA',
+  'partsB',
+  'densityA',
+  'densityB',
+  'pack',
+  ...LOSSES.map(([name]) => name),
+];
+
+/** The boxes of Batch that were typed into and have no single meaning. */
+export const unreadForBatch = ({ fields }: Ticket): FieldName[] =>
+  FIELDS_OF_BATCH.filter((name) => isUnread(fields, name));
 
 const given = (value: number | undefined, from: Given['from']): Given | undefined =>
   value === undefined ? undefined : { value, from };

@@ -1,21 +1,48 @@
-import { amount } from '../../words/sentence';
+import { pourNow, sizeNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
+import { rangeText } from './rangeText';
 import { gramsText } from '../../units';
 import { sayOnPage } from './sayOnPage';
 
-/** What a screen reader is told when the engine has an answer; focus stays where it is. */
-export function announce({ scan, opening, size, pour }: Ticket): string {
-  if (opening.state === 'running') return `Reading ${opening.source?.name ?? 'the scan'}.`;
-  if (opening.problem !== undefined) return sayOnPage(opening.problem).text;
-  if (scan === undefined) return '';
-  if (size.state === 'cancelled') return 'Cancelled. Nothing that was typed is lost.';
+/** What a screen reader is told when the engine has an answer; focus stays where it is. Never a number of before. */
+export function announce(ticket: Ticket): string {
+  const { scan, opening, movedOn } = ticket;
+  const file = opening.source?.name ?? 'the scan';
+  if (opening.state === 'running') return `Reading ${file}.`;
+  if (!movedOn && opening.problem !== undefined) return `${file}: ${sayOnPage(opening.problem).text}`;
+  if (!movedOn && opening.message !== undefined) return `${file}: ${faultWords(opening.message)}`;
+  return scan === undefined ? '' : aboutScan(ticket, scan.source.name);
+}
+
+export const faultWords = (message: string): string =>
+  `A fault of ours: ${message}${/[.!?]$/.test(message) ? '' : '.'} The file is untouched.`;
+
+function aboutScan(ticket: Ticket, name: string): string {
+  const size = sizeNow(ticket);
+  const pour = pourNow(ticket);
+  switch (size.state) {
+    case 'cancelled':
+      return `${name}: measuring was cancelled. Nothing that was typed is lost.`;
+    case 'failed':
+      return `${name}: ${faultWords(size.message)}`;
+    case 'refused':
+      return `${name}: ${sayOnPage(size.problem).text}`;
+    case 'answered': {
+      if (pour.state === 'working') return '';
+      const measured = `${name}: Volume ${rangeText(size.answer.size.volumeCm3).value} cubic centimeters.`;
+      return [measured, aboutPour(pour)].join(' ').trimEnd();
+    }
+    case 'open':
+    case 'unread':
+    case 'working':
+      return ticket.movedOn ? '' : `${name} was read.`;
+  }
+}
+
+function aboutPour(pour: ReturnType<typeof pourNow>): string {
+  if (pour.problem !== undefined) return sayOnPage(pour.problem).text;
+  if (pour.message !== undefined) return faultWords(pour.message);
   const batch = pour.answer?.batch;
-  const problem = size.problem ?? pour.problem;
-  if (problem !== undefined) return sayOnPage(problem).text;
-  const volume = size.answer?.size.volumeCm3;
-  if (volume === undefined) return `${scan.source.name} was read.`;
-  const measured = `Volume ${amount(volume.value)} cubic centimeters.`;
-  return batch === undefined
-    ? measured
-    : `${measured} A ${gramsText(batch.partAG, batch.stepG)} grams, B ${gramsText(batch.partBG, batch.stepG)} grams.`;
+  if (batch === undefined) return '';
+  return `A ${gramsText(batch.partAG, batch.stepG)} grams, B ${gramsText(batch.partBG, batch.stepG)} grams.`;
 }

@@ -7,9 +7,12 @@ const HINTS: Partial<Record<Problem['code'], string>> = {
   SCALE_UNKNOWN: 'Tape one side of the piece, or choose the unit.',
   FLOOR_FOUND: 'If it is the table, cut it off; if it is the foot of the piece, leave it.',
   UNSUPPORTED_FORMAT: 'Export the scan as STL or OBJ.',
+  MIN_FILL_UNKNOWN: 'A short pour tells it: the mass of the part over the volume it filled.',
 };
 
 export function sayOnPage(problem: Problem): Sentence {
   const { text, hint } = say(problem);
+  if (problem.values.floorUnits !== undefined)
+    return { text, hint: 'If it stands on a table, cut that off: question 4 has the button.' };
   return { text, hint: HINTS[problem.code] ?? hint };
 }

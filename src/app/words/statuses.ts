@@ -1,4 +1,5 @@
 import type { Problem, Status } from '../../problem';
+import type { Mark } from '../parts/StatusMark';
 
 const RANK: readonly Status[] = ['fine', 'unknown', 'look', 'stop'];
 
@@ -11,3 +12,9 @@ export const worstOf = (statuses: readonly Status[]): Status =>
 
 export const worstFinding = (findings: readonly Problem[]): Status =>
   worstOf(findings.map(({ status }) => status));
+
+/** The same where some have nothing to say yet: they do not count, unless nobody has. */
+export function worstMark(marks: readonly Mark[]): Mark {
+  const said = marks.filter((mark) => mark !== 'open');
+  return said.length === 0 ? 'open' : worstOf(said);
+}

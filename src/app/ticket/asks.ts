@@ -1,0 +1,36 @@
+import type { PourInputs } from '../../plan';
+import type { PicturePlace, Request, SizeWish } from '../../worker/protocol';
+import { pictureKeyOf, pourKeyOf, sizeKeyOf } from './now';
+import type { JobName } from './reducer';
+import type { Ticket } from './state';
+
+export interface Ask {
+  job: JobName;
+  key: string;
+  request: Extract<Request, { kind: JobName }>;
+}
+
+/** What is to be asked now, first things first: all that stands on the ticket, has stood still, and was not asked yet. */
+export function asksOf(ticket: Ticket): Ask[] {
+  if (ticket.scan === undefined || ticket.typing || ticket.opening.state === 'running') return [];
+  const keys = [
+    ['size', sizeKeyOf(ticket)],
+    ['pour', pourKeyOf(ticket)],
+    ['picture', pictureKeyOf(ticket)],
+  ] as const;
+  return keys.flatMap(([job, key]) =>
+    key === undefined || ticket[job].key === key ? [] : [{ job, key, request: requestOf(job, key) }],
+  );
+}
+
+function requestOf(job: JobName, key: string): Ask['request'] {
+  const asked = JSON.parse(key) as { wish: SizeWish; inputs: PourInputs; place: PicturePlace };
+  switch (job) {
+    case 'size':
+      return { kind: 'size', wish: asked.wish };
+    case 'pour':
+      return { kind: 'pour', inputs: asked.inputs };
+    case 'picture':
+      return { kind: 'picture', place: asked.place };
+  }
+}

@@ -1,0 +1,85 @@
+import type { Pour, PourInputs } from '../../plan';
+import type { Problem } from '../../problem';
+import type { Picture, PicturePlace, Sized } from '../../worker/protocol';
+import type { FieldName } from './fields';
+import type { Job, Ticket } from './state';
+import { batchWishOf, sizeWishOf, unreadForSize } from './wishes';
+
+/**
+ * What holds for the ticket as it stands, to the last keystroke. An answer is one only where it was asked with what is typed
+ * now; everything else is being worked out, or cannot be.
+ */
+export type Now<T> =
+  /** Nothing can be asked yet. */
+  | { state: 'open' }
+  /** A box that it hangs on cannot be read. */
+  | { state: 'unread'; field: FieldName }
+  | { state: 'working' }
+  | { state: 'answered'; answer: T }
+  | { state: 'refused'; problem: Problem }
+  | { state: 'cancelled' }
+  | { state: 'failed'; message: string };
+
+/** With every part at hand, so that a question can take the one it shows. */
+export type Said<T> = Now<T> & { answer?: T; problem?: Problem; message?: string };
+
+export function sizeNow(ticket: Ticket): Said<Sized> {
+  if (ticket.scan === undefined) return { state: 'open' };
+  if (ticket.opening.state === 'running') return { state: 'working' };
+  const field = unreadForSize(ticket);
+  return field === undefined ? saidTo(sizeKeyOf(ticket), ticket.size) : { state: 'unread', field };
+}
+
+/** The grams hang on the volume: they wait for it, and go with it. */
+export function pourNow(ticket: Ticket): Said<Pour> {
+  const size = sizeNow(ticket);
+  if (batchWishOf(ticket) === undefined) return { state: 'open' };
+  if (size.state === 'working') return { state: 'working' };
+  return size.state === 'answered' ? saidTo(pourKeyOf(ticket), ticket.pour) : { state: 'open' };
+}
+
+export function pictureNow(ticket: Ticket): Said<Picture> {
+  if (ticket.scan === undefined) return { state: 'open' };
+  const key = pictureKeyOf(ticket);
+  return key === undefined ? { state: 'working' } : saidTo(key, ticket.picture);
+}
+
+function saidTo<T>(key: string | undefined, job: Job<T>): Said<T> {
+  if (key === undefined || job.key !== key) return { state: 'working' };
+  if (job.state === 'answered') return { state: 'answered', answer: job.answer as T };
+  if (job.state === 'refused') return { state: 'refused', problem: job.problem! };
+  if (job.state === 'failed') return { state: 'failed', message: job.message ?? 'it gave no reason' };
+  return { state: job.state === 'cancelled' ? 'cancelled' : 'working' };
+}
+
+export function sizeKeyOf(ticket: Ticket): string | undefined {
+  const wish = sizeWishOf(ticket);
+  return wish === undefined ? undefined : keyOf(ticket, { wish });
+}
+
+/** The inputs, and the question that the volume among them answers. */
+export function pourKeyOf(ticket: Ticket): string | undefined {
+  const wish = batchWishOf(ticket);
+  const size = sizeNow(ticket);
+  if (wish === undefined || size.state !== 'answered') return undefined;
+  const inputs: PourInputs = { ...wish, cavity: { volumeCm3: size.answer.size.volumeCm3 } };
+  return keyOf(ticket, { size: sizeKeyOf(ticket), inputs });
+}
+
+/** A floor lies where it was found; a typed height lies where the scale says, so its picture waits for that. */
+export function pictureKeyOf(ticket: Ticket): string | undefined {
+  const { up, cut, keep } = ticket;
+  const size = sizeNow(ticket);
+  if (ticket.opening.state === 'running' || (cut?.by === 'height' && size.state === 'working'))
+    return undefined;
+  const typed = size.answer?.cut;
+  const atUnits = cut?.by === 'floor' ? cut.atUnits : cut?.by === 'height' ? typed?.atUnits : undefined;
+  const place: PicturePlace = {
+    up: up.axis,
+    ...(atUnits === undefined ? {} : { cut: { atUnits, keep } }),
+  };
+  return keyOf(ticket, { place });
+}
+
+const keyOf = ({ scan, attempt }: Ticket, asked: object): string =>
+  JSON.stringify({ scan: scan?.no, attempt, ...asked });
