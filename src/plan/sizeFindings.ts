@@ -191,7 +191,11 @@ function scaleFindings({ solid, scale }: SizeFacts): Problem[] {
 
 function table({ cuts, floor, removedCm3, solid, scale }: SizeFacts): Problem[] {
   if (cuts.length > 0) {
-    const values = { count: cuts.length, keptCm3: solid.volumeMm3 / 1000 };
+    const values = {
+      count: cuts.length,
+      keptCm3: solid.volumeMm3 / 1000,
+      perMmCm3: solid.cutAreaMm2 / 1000,
+    };
     if (removedCm3 === undefined) return [finding('CUT_AWAY', 'look', values)];
     return [
       finding('CUT_AWAY', cutStatus(removedCm3, values.keptCm3), { ...values, effectCm3: -removedCm3 }),

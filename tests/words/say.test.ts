@@ -117,6 +117,7 @@ const VALUES: Problem['values'] = {
   topMm: 10,
   topUnits: 10,
   keptCm3: 300,
+  perMmCm3: 12,
   volumeCm3: 50,
   doubtCm3: 20,
   largestRimMm: 300,

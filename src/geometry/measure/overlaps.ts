@@ -53,7 +53,11 @@ export function settleOverlaps(
   const seenMm3 = winding.doubledMm3 - winding.negativeMm3;
   const tolerance = Math.max(2 * winding.latticeErrorMm3, WHOLE_INSIDE_SHARE * insideMm3);
   if (insideMm3 > 0 && winding.negativeMm3 === 0 && Math.abs(seenMm3 - insideMm3) <= tolerance) {
-    return { volumeMm3: plainSumMm3 - insideMm3, doubtMm3: Math.abs(seenMm3 - insideMm3), method: 'exact' };
+    return {
+      volumeMm3: plainSumMm3 - insideMm3,
+      doubtMm3: 2 * Math.abs(seenMm3 - insideMm3),
+      method: 'exact',
+    };
   }
   if (seenMm3 <= OVERLAP_SHARE * Math.abs(plainSumMm3))
     return { volumeMm3: plainSumMm3, doubtMm3: seenMm3, method: 'exact' };
