@@ -47,3 +47,14 @@ export const listOf = (options: OptionValues, name: string): string[] => {
   const value = options[name];
   return Array.isArray(value) ? value : typeof value === 'string' ? [value] : [];
 };
+
+/** Every one of these options that was given, as it was given, under its name with low lines. */
+export function inputsGiven(options: OptionValues, specs: readonly OptionSpec[]): Record<string, unknown> {
+  const given: Record<string, unknown> = {};
+  for (const { flags } of specs) {
+    const name = nameOfFlags(flags);
+    const value = options[keyOf(name)];
+    if (value !== undefined) given[name.replace(/-/g, '_')] = value;
+  }
+  return given;
+}

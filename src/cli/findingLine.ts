@@ -2,10 +2,9 @@ import type { Problem } from '../problem';
 import type { Show } from '../units';
 import { say } from '../words/say';
 import { STATUS_WORDS } from '../words/statusWords';
-import { isYieldCode, sayYield } from '../words/yieldWords';
 
 /** A finding for a person, on one line. */
 export function findingLine(problem: Problem, show: Show): string {
-  const { text, hint } = isYieldCode(problem.code) ? sayYield(problem, show) : say(problem);
+  const { text, hint } = say(problem, show);
   return `  ${STATUS_WORDS[problem.status].padEnd(11)} ${text} ${hint}`;
 }

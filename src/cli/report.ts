@@ -3,12 +3,16 @@ import type { Show } from '../units';
 import { say } from '../words/say';
 import { textOf, type OptionValues } from './command';
 import { errorJson } from './envelope';
-import { exitOf, type ExitCode } from './exit';
+import { EXIT, exitOf, type ExitCode } from './exit';
 import type { Io } from './io';
 import { fileTrouble } from './fileTrouble';
 
 export const showOf = (options: OptionValues): Show =>
   (textOf(options, 'show') as Show | undefined) ?? 'both';
+
+/** The exit code of an answer: with --strict a check that says Stop counts. */
+export const exitOfAnswer = (findings: readonly Problem[], options: OptionValues): ExitCode =>
+  options.strict === true && findings.some((f) => f.status === 'stop') ? EXIT.strictStop : EXIT.answered;
 
 /** The answer, to stdout or to the file of -o. */
 export function answer(text: string, options: OptionValues, io: Io): void {

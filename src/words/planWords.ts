@@ -1,18 +1,14 @@
+import { FILE_UNITS, type FileUnit } from '../plan';
 import type { CallCode, PlanCode } from '../problem';
 import { amount, unitsText, type Sentence, type Values } from './sentence';
+import { UNIT_NAMES } from './unitNames';
 
-/** Millimetres per unit, exact (NIST SP 811): the size in words under each. */
-const UNITS: readonly { name: string; mm: number }[] = [
-  { name: 'millimeters', mm: 1 },
-  { name: 'centimeters', mm: 10 },
-  { name: 'inches', mm: 25.4 },
-  { name: 'feet', mm: 304.8 },
-  { name: 'meters', mm: 1000 },
-];
+/** The units a scan is told in, from the smallest. */
+const TOLD: readonly FileUnit[] = ['mm', 'cm', 'in', 'ft', 'm'];
 
 export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = {
   SCALE_UNKNOWN: (v) => ({
-    text: `The file names no unit. As it stands it is ${amount(v.tallUnits)} units tall, ${amount(v.wideUnits)} wide and ${amount(v.deepUnits)} deep: ${UNITS.map((u) => underUnit(u, v)).join('; ')}.`,
+    text: `The file names no unit. As it stands it is ${amount(v.tallUnits)} units tall, ${amount(v.wideUnits)} wide and ${amount(v.deepUnits)} deep: ${TOLD.map((unit) => underUnit(unit, v)).join('; ')}.`,
     hint: 'Say the unit (--file-unit), or tape one side of the piece (--tall "290 mm").',
   }),
   SCALE_UNREACHED: (v) => ({
@@ -67,7 +63,7 @@ function cutAway(v: Values): Sentence {
   };
 }
 
-function underUnit({ name, mm }: { name: string; mm: number }, v: Values): string {
-  const tallMm = Number(v.tallUnits) * mm;
-  return `in ${name} ${tallMm >= 10000 ? `${amount(tallMm / 1000, 3)} m` : `${amount(tallMm, 3)} mm`} (${amount(tallMm / 25.4, 3)} in) tall`;
+function underUnit(unit: FileUnit, v: Values): string {
+  const tallMm = Number(v.tallUnits) * FILE_UNITS[unit];
+  return `in ${UNIT_NAMES[unit].many} ${tallMm >= 10000 ? `${amount(tallMm / 1000, 3)} m` : `${amount(tallMm, 3)} mm`} (${amount(tallMm / 25.4, 3)} in) tall`;
 }

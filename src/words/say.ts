@@ -1,9 +1,10 @@
-import { YIELD_CODES, type Problem, type YieldCode } from '../problem';
+import type { Problem } from '../problem';
+import type { Show } from '../units';
 import { MESH_WORDS } from './meshWords';
 import { PLAN_WORDS } from './planWords';
 import { READER_WORDS } from './readerWords';
 import type { Sentence, Values } from './sentence';
-import { sayYield } from './yieldWords';
+import { isYieldCode, sayYield } from './yieldWords';
 
 const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
   ...READER_WORDS,
@@ -14,15 +15,13 @@ const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
 export const hasWords = (code: string): boolean => WORDS[code] !== undefined || isYieldCode(code);
 
 /** A problem in words: what is wrong, by how much and where, and what to do now. */
-export function say(problem: Problem): Sentence {
-  if (isYieldCode(problem.code)) return sayYield(problem);
+export function say(problem: Problem, show: Show = 'both'): Sentence {
+  if (isYieldCode(problem.code)) return sayYield(problem, show);
   const words = WORDS[problem.code];
   if (words === undefined) throw new Error(`say: expected words for every code, got ${problem.code}`);
   const { text, hint } = words(problem.values);
   return { text: placeOf(problem) + text, hint };
 }
-
-const isYieldCode = (code: string): code is YieldCode => (YIELD_CODES as readonly string[]).includes(code);
 
 function placeOf({ at }: Problem): string {
   if (at?.line !== undefined) return `Line ${at.line}: `;

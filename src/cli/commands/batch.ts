@@ -3,12 +3,11 @@ import { planPour, type Pour, type PourInputs, type Size } from '../../plan';
 import { batchBecause } from '../../words/batchWords';
 import { BATCH_OPTIONS, batchOptions, LATER_BATCH_OPTIONS } from '../batchOptions';
 import { batchText } from '../batchText';
-import { keyOf, nameOfFlags, textOf, type CommandSpec, type OptionValues } from '../command';
+import { inputsGiven, textOf, type CommandSpec, type OptionValues } from '../command';
 import { assumptionJson, findingJson, type Envelope } from '../envelope';
-import { EXIT } from '../exit';
 import type { Io } from '../io';
 import { quantityOption } from '../quantity';
-import { answer, complain, showOf } from '../report';
+import { answer, complain, exitOfAnswer, showOf } from '../report';
 import { LATER_SCAN_OPTIONS, notBuiltYet, SCAN_OPTIONS, scanOptionGiven, sizeOf } from '../scanOptions';
 
 export const batch: CommandSpec = {
@@ -25,9 +24,7 @@ export const batch: CommandSpec = {
         ? JSON.stringify(batchEnvelope(pour, size, findings, options))
         : batchText(pour, size, findings, showOf(options));
     answer(text, options, io);
-    return options.strict === true && findings.some((f) => f.status === 'stop')
-      ? EXIT.strictStop
-      : EXIT.answered;
+    return exitOfAnswer(findings, options);
   },
 };
 
@@ -82,7 +79,7 @@ function batchEnvelope(
 ): Envelope {
   return {
     schema: 'risewright/batch@1',
-    inputs: inputsOf(options),
+    inputs: inputsGiven(options, [...BATCH_OPTIONS, ...SCAN_OPTIONS]),
     assumptions: [...(size?.assumptions ?? []), ...batch.assumptions].map(assumptionJson),
     findings: findings.map(findingJson),
     result: {
@@ -99,15 +96,4 @@ function batchEnvelope(
     range: { cavity_cm3: [cavityCm3.low, cavityCm3.high], mixed_g: batch.mixedRangeG },
     because: batchBecause({ cavityCm3, batch }),
   };
-}
-
-/** Every option that was given, as it was given, under its own name. */
-function inputsOf(options: OptionValues): Record<string, unknown> {
-  const given: Record<string, unknown> = {};
-  for (const { flags } of [...BATCH_OPTIONS, ...SCAN_OPTIONS]) {
-    const name = nameOfFlags(flags);
-    const value = options[keyOf(name)];
-    if (value !== undefined) given[name.replace(/-/g, '_')] = value;
-  }
-  return given;
 }

@@ -1,11 +1,11 @@
 import type { Size } from '../../plan';
 import type { Outcome } from '../../problem';
 import { sizeBecause } from '../../words/sizeWords';
-import type { CommandSpec, OptionValues } from '../command';
+import { inputsGiven, type CommandSpec, type OptionValues } from '../command';
 import { assumptionJson, errorJson, findingJson, type Envelope } from '../envelope';
 import { EXIT, exitOf, type ExitCode } from '../exit';
 import type { Io } from '../io';
-import { answer, complain, showOf } from '../report';
+import { answer, complain, exitOfAnswer, showOf } from '../report';
 import { LATER_SCAN_OPTIONS, notBuiltYet, SCAN_OPTIONS, sizeOf } from '../scanOptions';
 import { sizeText } from '../sizeText';
 
@@ -45,14 +45,13 @@ function sizeOne(
       ? JSON.stringify(sizeEnvelope(file, result.value, options))
       : sizeText(file, result.value, showOf(options)),
   );
-  const stops = result.value.findings.some((f) => f.status === 'stop');
-  return options.strict === true && stops ? EXIT.strictStop : EXIT.answered;
+  return exitOfAnswer(result.value.findings, options);
 }
 
-export function sizeEnvelope(file: string, size: Size, options: OptionValues): Envelope {
+function sizeEnvelope(file: string, size: Size, options: OptionValues): Envelope {
   return {
     schema: 'risewright/size@1',
-    inputs: { file, ...inputsGiven(options) },
+    inputs: { file, ...inputsGiven(options, SCAN_OPTIONS) },
     assumptions: size.assumptions.map(assumptionJson),
     findings: size.findings.map(findingJson),
     result: {
@@ -72,23 +71,4 @@ export function sizeEnvelope(file: string, size: Size, options: OptionValues): E
     range: { volume_cm3: [size.volumeCm3.low, size.volumeCm3.high] },
     because: sizeBecause(size),
   };
-}
-
-/** What the caller said about the scan, as it was said. */
-export function inputsGiven(options: OptionValues): Record<string, unknown> {
-  const given: Record<string, unknown> = {};
-  for (const [name, key] of [
-    ['fileUnit', 'file_unit'],
-    ['tall', 'tall'],
-    ['wide', 'wide'],
-    ['deep', 'deep'],
-    ['span', 'span'],
-    ['is', 'is'],
-    ['up', 'up'],
-    ['cut', 'cut'],
-    ['format', 'format'],
-  ] as const) {
-    if (options[name] !== undefined) given[key] = options[name];
-  }
-  return given;
 }
