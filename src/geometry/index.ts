@@ -8,7 +8,7 @@ export { divergenceVolume } from './measure/pieces';
 export { measureSolid, type SolidOptions } from './measure/measureSolid';
 export type { Doubt, SolidMeasure } from './measure/solidMeasure';
 export { windingAlongLines, type WindingSums } from './measure/windingLines';
-export { placeMesh, UP_AXES, type UpAxis } from './place';
+export { placedBounds, placeMesh, UP_AXES, type UpAxis } from './place';
 export { rimDoubtMm3, type Rim } from './repair/rims';
 export {
   boundsOf,

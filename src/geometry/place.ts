@@ -1,4 +1,4 @@
-import type { TriangleMesh } from './triangleMesh';
+import { boundsOf, type Bounds, type TriangleMesh } from './triangleMesh';
 
 /** The direction of the file that points up as poured. */
 export type UpAxis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';
@@ -47,4 +47,16 @@ export function placeMesh(mesh: TriangleMesh, place: { up: UpAxis; mmPerUnit: nu
     for (let i = 0; i < p.length; i += 3) placed[i + to] = factor * p[i + from]!;
   });
   return { positions: placed, triangles: mesh.triangles };
+}
+
+/** Bounds of the mesh as `placeMesh` would place it, without the copy. */
+export function placedBounds(mesh: TriangleMesh, place: { up: UpAxis; mmPerUnit: number }): Bounds {
+  const { min, max } = boundsOf(mesh);
+  const placed: Bounds = { min: [0, 0, 0], max: [0, 0, 0] };
+  TURN[place.up].forEach(([from, sign], to) => {
+    const ends = [sign * place.mmPerUnit * min[from]!, sign * place.mmPerUnit * max[from]!];
+    placed.min[to] = Math.min(...ends);
+    placed.max[to] = Math.max(...ends);
+  });
+  return placed;
 }

@@ -6,6 +6,7 @@ import {
   cutMesh,
   extentsOf,
   measureSolid,
+  placedBounds,
   placeMesh,
   type TriangleMesh,
   type UpAxis,
@@ -112,7 +113,7 @@ function nameOfUnit(mmPerUnit: number): string {
 
 /** Length, width and height in file units, for the question "how big is one unit?". */
 function sizeUnderEachUnit(mesh: TriangleMesh, up: UpAxis): Record<string, number> {
-  const [wide, deep, tall] = extentsOf(boundsOf(placeMesh(mesh, { up, mmPerUnit: 1 })));
+  const [wide, deep, tall] = extentsOf(placedBounds(mesh, { up, mmPerUnit: 1 }));
   return { wideUnits: wide, deepUnits: deep, tallUnits: tall };
 }
 

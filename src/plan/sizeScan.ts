@@ -1,10 +1,10 @@
 import type { Assumption, Estimate, Source } from '../estimate';
 import { bad, good, type Outcome, type Problem } from '../problem';
 import {
-  boundsOf,
   cutMesh,
   findFloor,
   measureSolid,
+  placedBounds,
   placeMesh,
   type CutPlane,
   type Floor,
@@ -116,7 +116,7 @@ const UP_ASSUMED: Assumption = { name: 'up', value: '+z', unit: '', from: 'assum
 
 function planesOf(mesh: TriangleMesh, up: UpAxis, cuts: readonly Cut[], mmPerUnit: number): CutPlane[] {
   if (cuts.length === 0) return [];
-  const bounds = boundsOf(placeMesh(mesh, { up, mmPerUnit: 1 }));
+  const bounds = placedBounds(mesh, { up, mmPerUnit: 1 });
   return cuts.map((cut) => planeInMm(cut, bounds, mmPerUnit));
 }
 

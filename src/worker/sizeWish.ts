@@ -1,4 +1,4 @@
-import { boundsOf, placeMesh, type ScanFile } from '../geometry';
+import { placedBounds, type ScanFile } from '../geometry';
 import { sizeScan, type Cut, type SizeOptions } from '../plan';
 import { good, type Outcome } from '../problem';
 import type { CutWish, Sized, SizeWish } from './protocol';
@@ -12,7 +12,7 @@ export function sizeWish(
   const size = sizeScan(scan, { ...optionsOf(wish), onProgress });
   if (!size.ok) return size;
   const { mmPerUnit } = size.value.scale;
-  const lowestMm = mmPerUnit * boundsOf(placeMesh(scan.mesh, { up: size.value.up, mmPerUnit: 1 })).min[2];
+  const lowestMm = mmPerUnit * placedBounds(scan.mesh, { up: size.value.up, mmPerUnit: 1 }).min[2];
   const plane = size.value.cuts[0];
   const top = size.value.floor?.topMm;
   return good({

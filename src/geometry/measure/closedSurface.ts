@@ -57,12 +57,16 @@ export function closeSurface(input: TriangleMesh): ClosedSurface {
     mesh = { positions: mesh.positions, triangles: mesh.triangles.slice() };
     applyFlips(mesh, orientation.flip);
   }
-  const counts = countRepairs({ collapsed: collapsed.dropped, ...merged, loose }, pairs, orientation);
+  const counts = countRepairs(
+    { collapsed: collapsed.dropped, ...merged, loose, flipped },
+    pairs,
+    orientation,
+  );
   return { capped: coneLoops(mesh, loops), pairs, loops, counts, oneSidedArea: orientation.oneSidedArea };
 }
 
 function countRepairs(
-  facets: Pick<RepairCounts, 'collapsed' | 'merged' | 'cancelled' | 'loose'>,
+  facets: Pick<RepairCounts, 'collapsed' | 'merged' | 'cancelled' | 'loose' | 'flipped'>,
   pairs: EdgePairs,
   orientation: Orientation,
 ): RepairCounts {
@@ -73,7 +77,7 @@ function countRepairs(
     merged: facets.merged,
     cancelled: facets.cancelled,
     loose: facets.loose,
-    flipped: orientation.flip.reduce((sum, one) => sum + one, 0),
+    flipped: facets.flipped,
     openEdges: pairs.openCount,
     sharedEdges,
     oneSidedEdges: orientation.oneSidedEdges,

@@ -67,7 +67,7 @@ function growPatch(
 const agree = (triangles: Int32Array, h: number, g: number): boolean =>
   triangles[h] === triangles[nextCorner(g)];
 
-export function triangleArea(mesh: TriangleMesh, t: number): number {
+function triangleArea(mesh: TriangleMesh, t: number): number {
   const { positions: p, triangles } = mesh;
   const a = 3 * triangles[3 * t]!,
     b = 3 * triangles[3 * t + 1]!,

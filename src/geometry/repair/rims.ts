@@ -14,7 +14,7 @@ const SEAM_SHARE = 0.05;
 
 /**
  * A surface that runs up to its rim at a slope below this may run on as a cap of a ball; a steeper one is a wall, and what it
- * stands on is a base. Chosen here: a ball that lost less than a sixth of its height is a ball.
+ * stands on is a base. Chosen here: a ball that lost less than a sixth of its volume is a ball.
  */
 const STEEPEST_DOME = Math.PI / 3;
 
