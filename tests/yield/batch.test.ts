@@ -2,29 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { planBatch } from '../../src/yield';
 import type { Batch, BatchInputs } from '../../src/yield';
 import { roundParts } from '../../src/yield/rounding';
+import { bare, given, t1 } from '../support/batchInputs';
 import { expectClose } from '../support/close';
 import { problemOf, valueOf } from '../support/outcome';
 import { expectPrinted } from '../support/printed';
-
-const given = (value: number): { value: number; from: 'given' } => ({ value, from: 'given' });
-
-const t1: BatchInputs = {
-  cavityCm3: given(5200),
-  riserCm3: given(300),
-  freeRiseKgM3: { value: 128.147707, from: 'cup-test' },
-  ratio: { a: 52, b: 100, by: 'mass' },
-  packFactor: given(1.3),
-  ventsG: given(10),
-  gasLossShare: given(0.01),
-  residueG: given(30),
-  scaleStepG: given(1),
-};
-
-const bare: BatchInputs = {
-  cavityCm3: given(5200),
-  freeRiseKgM3: { value: 160.184634, from: 'data-sheet' },
-  ratio: { a: 52, b: 100, by: 'mass' },
-};
 
 const codes = (batch: Batch): string[] => batch.findings.map(({ code }) => code);
 const assumed = (batch: Batch): string[] => batch.assumptions.map(({ name }) => name);
