@@ -51,6 +51,20 @@ export function box(c, size) {
   };
 }
 
+/** Box of the given size over all about c, edges rounded by rMm. Exact distance. */
+export function roundBox(c, size, rMm) {
+  const core = box(
+    c,
+    size.map((s) => s - 2 * rMm),
+  );
+  return (x, y, z) => core(x, y, z) - rMm;
+}
+
+/** Plain union: exact outside, a bound inside. */
+export function union(a, b) {
+  return (x, y, z) => Math.min(a(x, y, z), b(x, y, z));
+}
+
 /** The same shape on both sides of x = 0: give the side with positive x. */
 export function mirrored(field) {
   return (x, y, z) => field(Math.abs(x), y, z);

@@ -7,6 +7,7 @@ import { seeded } from './seeded.mjs';
 import { binaryStl } from './write-mesh.mjs';
 
 const GRID_MM = 3.5;
+const KEPT_GRID_MM = 5; // of the clean file that is kept: half as many triangles
 const MM_PER_INCH = 25.4;
 const NOISE = { seed: 20_250_611, amplitudeMm: 0.25 };
 const HOLES = [
@@ -23,10 +24,14 @@ const SPECKS = [
   { nearMm: [34, 100, 135], gapMm: 6, halfAxesMm: [3, 4, 3], kind: 'octahedron' },
 ];
 
-/** The Quay Troll's head: the clean closed mesh and the scan made from it. */
+/** The Quay Troll's head: a clean closed mesh, and the scan, made from a finer one. */
 export function quayTroll() {
-  const clean = cleanTroll(GRID_MM);
-  return [cleanFile(clean), scanFile(clean)];
+  return [cleanFile('quay-troll-clean.stl', KEPT_GRID_MM), scanFile(cleanTroll(GRID_MM))];
+}
+
+/** The very mesh the scan was made from: too large to keep, made on demand. */
+export function fineTroll() {
+  return [cleanFile('quay-troll-fine.stl', GRID_MM)];
 }
 
 /** Closed mesh of the head on a grid of hMm; z up, mm. Finer grids show how far off the volume is. */
@@ -36,8 +41,8 @@ export function cleanTroll(hMm) {
   return clean;
 }
 
-function cleanFile(clean) {
-  const file = 'quay-troll-clean.stl';
+function cleanFile(file, gridMm) {
+  const clean = cleanTroll(gridMm);
   const written = asFloat32(clean);
   const rim_area_mm2 = to(rimArea(withoutBase(written)), 3);
   const truth = { file, unit: 'mm', up: 'z', ...closedTruth(written), rim_area_mm2 };

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { placeMesh } from '../../src/geometry';
 import { sizeScan } from '../../src/plan';
 import { expectClose } from '../support/close';
 import { byManifold, rejectedByManifold, unionByManifold } from '../support/manifoldOracle';
 import { halfWidth, measured } from '../support/measured';
 import { trianglesOf, withTriangles } from '../support/meshTools';
 import { valueOf } from '../support/outcome';
-import { sampleScan, truthOf, TRUTH } from '../support/samples';
+import { CLEAN, sampleScan, truthOf } from '../support/samples';
 
 /**
  * The generator of sample-meshes sums the written facets with its own code; truth.json keeps three decimals of a mm3.
@@ -15,25 +16,23 @@ const PROMISED = 2e-4;
 const WRITTEN = 1e-7;
 
 describe('every clean sample has the volume, area, size and facet count that truth.json gives', () => {
-  it.each(TRUTH.filter((t) => t.file !== 'quay-troll-scan.stl').map((t) => [t.file, t] as const))(
-    '%s',
-    (file, truth) => {
-      const scan = sampleScan(file);
-      const solid = measured(scan.mesh);
-      expect(scan.trianglesRead).toBe(truth.triangles);
-      expectClose(solid.volumeMm3, truth.clean_volume_mm3, PROMISED, 'volume');
-      expect(Math.abs(solid.volumeMm3 - truth.clean_volume_mm3)).toBeLessThanOrEqual(
-        halfWidth(solid) + WRITTEN * truth.clean_volume_mm3,
-      );
-      truth.extents_mm.forEach((mm, k) =>
-        expectClose(solid.extentsMm[k]!, mm, 1e-6, 'extent, written to 1e-4 mm'),
-      );
-      if (solid.method === 'exact') {
-        expectClose(solid.volumeMm3, truth.clean_volume_mm3, WRITTEN, 'exact volume');
-        expectClose(solid.areaMm2, truth.area_mm2, WRITTEN, 'area');
-      }
-    },
-  );
+  it.each(CLEAN.map((t) => [t.file, t] as const))('%s', (file, truth) => {
+    const scan = sampleScan(file);
+    const mmPerUnit = truth.unit === 'inch' ? 25.4 : 1;
+    const solid = measured(placeMesh(scan.mesh, { up: '+z', mmPerUnit }));
+    expect(scan.trianglesRead).toBe(truth.triangles);
+    expectClose(solid.volumeMm3, truth.clean_volume_mm3, PROMISED, 'volume');
+    expect(Math.abs(solid.volumeMm3 - truth.clean_volume_mm3)).toBeLessThanOrEqual(
+      halfWidth(solid) + WRITTEN * truth.clean_volume_mm3,
+    );
+    truth.extents_mm.forEach((mm, k) =>
+      expectClose(solid.extentsMm[k]!, mm, 1e-6, 'extent, written to 1e-4 mm'),
+    );
+    if (solid.method === 'exact') {
+      expectClose(solid.volumeMm3, truth.clean_volume_mm3, WRITTEN, 'exact volume');
+      expectClose(solid.areaMm2, truth.area_mm2, WRITTEN, 'area');
+    }
+  });
 });
 
 it('twin spheres: the volume is that of the union Manifold makes of the two balls, not the plain sum', () => {

@@ -17,12 +17,27 @@ export interface Truth {
   holes?: { at_mm: [number, number, number]; area_mm2: number; edges: number }[];
   specks?: { volume_mm3: number }[];
   speck_volume_mm3?: number;
+  clean_extents_mm?: [number, number, number];
+  overlap_volume_mm3?: number;
+  duplicates?: number;
+  flipped?: number;
+  file_volume_mm3?: number;
+  board?: { top_mm: number; noise_mm: number; size_mm: [number, number, number] };
+  cavity_mm3?: number;
+  scale?: number;
+  tape_wide_mm?: number;
+  with_fin_volume_mm3?: number;
+  fin_triangles?: number;
+  t_junctions?: [number, number, number][];
 }
 
 const folder = new URL('../../sample-meshes/', import.meta.url);
 
 export const sampleBytes = (file: string): Uint8Array => new Uint8Array(readFileSync(new URL(file, folder)));
 export const TRUTH = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as Truth[];
+
+/** The samples without a defect; a sculpt with defects is called a scan. */
+export const CLEAN = TRUTH.filter(({ file }) => !file.includes('-scan.'));
 
 export const truthOf = (file: string): Truth => {
   const truth = TRUTH.find((one) => one.file === file);
