@@ -7,6 +7,17 @@ export { weldPoints, weldSoup } from './io/weld';
 export { divergenceVolume } from './measure/pieces';
 export { measureSolid, type SolidOptions } from './measure/measureSolid';
 export type { Doubt, SolidMeasure } from './measure/solidMeasure';
+export { girthOf, type Girth, type Taped } from './measure/girth';
+export type { Vector } from './measure/planeFrame';
+export { sectionOf, type Plane, type Section } from './measure/section';
+export {
+  largestSection,
+  sectionsAlong,
+  type LargestSection,
+  type SectionRange,
+  type SectionsAlong,
+} from './measure/sectionsAlong';
+export { silhouetteOf, type Silhouette } from './measure/silhouette';
 export { windingAlongLines, type WindingSums } from './measure/windingLines';
 export { placedBounds, placeMesh, UP_AXES, type UpAxis } from './place';
 export { rimDoubtMm3, type Rim } from './repair/rims';
