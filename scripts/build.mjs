@@ -1,7 +1,8 @@
 // Builds the command line (dist/cli/risewright.js) and the library (dist/index.js with types): bundles that need nothing
-// at run time.
+// installed at run time. Manifold's wasm lies beside each of them; the library keeps Manifold in a file of its own, which is
+// loaded only when a solid is made.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -29,13 +30,23 @@ const program = await build({
     js: "#!/usr/bin/env node\nimport { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
   },
 });
+rmSync(join(root, 'dist', 'parts'), { recursive: true, force: true });
 const library = await build({
   ...common,
   entryPoints: { index: 'src/index.ts' },
   outdir: 'dist',
   platform: 'neutral',
   mainFields: ['module', 'main'],
+  splitting: true,
+  chunkNames: 'parts/[name]-[hash]',
+  // Manifold asks for it in Node alone.
+  external: ['node:module'],
 });
+
+for (const folder of ['cli', 'parts']) {
+  const wasm = join(root, 'node_modules', 'manifold-3d', 'manifold.wasm');
+  copyFileSync(wasm, join(root, 'dist', folder, 'manifold.wasm'));
+}
 
 writeFileSync(join(root, 'dist', 'THIRD_PARTY_LICENSES.txt'), licencesOf([program, library]));
 

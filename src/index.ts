@@ -4,6 +4,7 @@ export * from './problem';
 export * from './estimate';
 export * from './yield';
 export * from './geometry';
+export * from './geometry/solids';
 export * from './plan';
 export { readShop, foamNamed, type Shop } from './job/shop';
 export { say } from './words/say';

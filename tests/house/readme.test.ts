@@ -25,7 +25,7 @@ beforeAll(async () => {
     platform: 'node',
     define: { RISEWRIGHT_VERSION: '"0"' },
     banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+      js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
     },
   });
   const example = blocks.find((block) => block.language === 'js')!.text;

@@ -1,19 +1,12 @@
 import type { TriangleMesh } from '../../src/geometry';
+import { writeStl } from '../../src/geometry/io/writeStl';
 
-/** Writers for tests. The published layouts: STL by its facet records, OBJ by its `v` and `f` lines. */
+/** Writers for tests. The published layouts: text STL by its facets, OBJ by its `v` and `f` lines. */
 
-/** Binary STL: 80 bytes, a count, 50 bytes a facet (normals left 0, as allowed). */
+/** Binary STL by our own writer (checked against three-stdlib in io/writers.test.ts), under a header of the test's. */
 export function stlBytes(mesh: TriangleMesh, header = 'a test'): Uint8Array {
-  const count = mesh.triangles.length / 3;
-  const bytes = new Uint8Array(84 + 50 * count);
-  const view = new DataView(bytes.buffer);
+  const bytes = writeStl(mesh).fill(0, 0, 80);
   bytes.set(new TextEncoder().encode(header).subarray(0, 80));
-  view.setUint32(80, count, true);
-  for (let c = 0; c < mesh.triangles.length; c++) {
-    const at = 84 + 50 * Math.floor(c / 3) + 12 + 12 * (c % 3);
-    for (let k = 0; k < 3; k++)
-      view.setFloat32(at + 4 * k, mesh.positions[3 * mesh.triangles[c]! + k]!, true);
-  }
   return bytes;
 }
 
