@@ -13,10 +13,17 @@ const LEVEL_COSINE = 0.985;
 /** Layers of 0.5 % of the height; two neighbors make a floor. */
 const LAYERS = 200;
 
+/**
+ * A corner further above the floor's plane than this many deviations of its facets is a speck on it, not its roughness. Chosen
+ * here: a facet is the mean of three corners, so corners deviate by the root of 3 more, and the highest of 1e5 normal ones lies
+ * near 4.4 of their deviations (order statistics), 7.6 of the facets'.
+ */
+const ROUGHEST = 8;
+
 export interface Floor {
   /**
-   * Height on the placed mesh's own zero, mm, just above the table wherever the piece stands: its plane, three standard deviations
-   * of its roughness, and what its tilt adds across the footprint, so that a level cut there leaves no skin of it.
+   * Height on the placed mesh's own zero, mm, of the table's top wherever the piece stands: its plane, its highest corner above
+   * that, and what its tilt adds across the footprint, so that a level cut there leaves no skin of it.
    */
   topMm: number;
   areaMm2: number;
@@ -49,7 +56,7 @@ export function findFloor(
   const layer = thickestLayer(facets, up, height / LAYERS);
   if (layer === undefined || layer.areaMm2 < FOOTPRINT_SHARE * width * depth) return undefined;
   return {
-    topMm: highestOver(bounds, up, layer.along + 3 * layer.deviation),
+    topMm: highestOver(bounds, up, highestPeak(mesh, up, layer)),
     areaMm2: layer.areaMm2,
     tiltDegrees: (Math.acos(Math.min(1, up[2])) * 180) / Math.PI,
   };
@@ -58,6 +65,7 @@ export function findFloor(
 type Vector = [number, number, number];
 
 interface Facet {
+  triangle: number;
   middle: Vector;
   twiceArea: Vector;
 }
@@ -85,6 +93,7 @@ function eachLeaningFacet(
     const ny = facing * (uz * vx - ux * vz);
     if (nz < LEANING_COSINE * Math.sqrt(nx * nx + ny * ny + nz * nz)) continue;
     each({
+      triangle: t / 3,
       middle: [p[a]! + (ux + vx) / 3, p[a + 1]! + (uy + vy) / 3, p[a + 2]! + (uz + vz) / 3],
       twiceArea: [nx, ny, nz],
     });
@@ -96,6 +105,7 @@ interface Layer {
   /** Mean place along the normal, and its standard deviation. */
   along: number;
   deviation: number;
+  triangles: number[];
 }
 
 /** The two neighboring layers with the most area, by the places of the facets along a direction. */
@@ -113,16 +123,45 @@ function thickestLayer(facets: readonly Facet[], up: Vector, layerMm: number): L
     sum.first += area * (place - lowest);
     sum.second += area * (place - lowest) ** 2;
   });
-  let best: Layer | undefined;
+  let best: (Omit<Layer, 'triangles'> & { number: number }) | undefined;
   for (const [number, one] of sums) {
     const next = sums.get(number + 1) ?? { area: 0, first: 0, second: 0 };
     const areaMm2 = one.area + next.area;
     if (best !== undefined && areaMm2 <= best.areaMm2) continue;
     const mean = (one.first + next.first) / areaMm2;
     const variance = (one.second + next.second) / areaMm2 - mean * mean;
-    best = { areaMm2, along: lowest + mean, deviation: Math.sqrt(Math.max(0, variance)) };
+    best = { number, areaMm2, along: lowest + mean, deviation: Math.sqrt(Math.max(0, variance)) };
   }
-  return best;
+  if (best === undefined) return undefined;
+  const { number } = best;
+  const isIn = (_: Facet, i: number): boolean => {
+    const above = Math.floor((places[i]! - lowest) / layerMm) - number;
+    return above === 0 || above === 1;
+  };
+  return { ...best, triangles: facets.filter(isIn).map(({ triangle }) => triangle) };
+}
+
+/**
+ * The place along the normal of the layer's highest corner without a higher neighbor: a cut there leaves no island of skin.
+ * Corners with one lie on the way up to the piece, whose foot may be in the layer. At least three deviations above the plane:
+ * a table of few corners may go up to the piece from every one.
+ */
+function highestPeak({ positions: p, triangles }: TriangleMesh, up: Vector, layer: Layer): number {
+  const place = (v: number): number => p[3 * v]! * up[0] + p[3 * v + 1]! * up[1] + p[3 * v + 2]! * up[2];
+  const isPeak = new Uint8Array(p.length / 3);
+  for (const t of layer.triangles) for (let e = 0; e < 3; e++) isPeak[triangles[3 * t + e]!] = 1;
+  for (let h = 0; h < triangles.length; h++) {
+    const v = triangles[h]!;
+    if (isPeak[v] === 0) continue;
+    const first = h - (h % 3);
+    for (let e = 0; e < 3; e++) if (place(triangles[first + e]!) > place(v)) isPeak[v] = 0;
+  }
+  const most = layer.along + ROUGHEST * layer.deviation;
+  let highest = layer.along + 3 * layer.deviation;
+  isPeak.forEach((flag, v) => {
+    if (flag === 1 && place(v) <= most) highest = Math.max(highest, place(v));
+  });
+  return highest;
 }
 
 /** The highest z that the plane up.x = place reaches over the footprint. */

@@ -12,7 +12,18 @@ import { expectClose } from '../support/close';
 import { unionByManifold } from '../support/manifoldOracle';
 import { asFloat32, joined, moved, reversed } from '../support/meshTools';
 import { valueOf } from '../support/outcome';
-import { box, icosphere, revolvedVolume, sphere, sphereOutline, type OutlinePoint } from '../support/shapes';
+import { roughTable } from '../support/roughTable';
+import {
+  box,
+  icosphere,
+  revolve,
+  revolvedVolume,
+  sphere,
+  sphereOutline,
+  type OutlinePoint,
+} from '../support/shapes';
+
+const TABLE_SEED = 43;
 
 const scanOf = (mesh: TriangleMesh): Parameters<typeof sizeScan>[0] => ({
   mesh,
@@ -180,6 +191,35 @@ describe('tables that are thick, or not quite level', () => {
     expectClose(floor.tiltDegrees, 2, 1e-6, 'tilt');
     // By hand: 20 mm plus 100 mm x tan 2 degrees at the edge of the table.
     expectClose(floor.topMm, 20 + 100 * lean, 1e-6, 'highest corner');
+  });
+
+  it(`a rough table (seed ${TABLE_SEED}): the top clears its highest corner, by little, and a speck on it does not raise it`, () => {
+    const rough = roughTable(TABLE_SEED);
+    const highest = Math.max(...rough.positions.filter((_, i) => i % 3 === 2));
+    const speck = { ...rough, positions: rough.positions.slice() };
+    speck.positions[3 * 500 + 2]! += 2;
+    for (const table of [rough, speck]) {
+      const { topMm } = findFloor(joined(table, block))!;
+      expect(topMm).toBeGreaterThanOrEqual(highest);
+      // The noise leans the mean plane by some 0.1 mm in 300 as well.
+      expect(topMm).toBeLessThan(highest + 0.1);
+    }
+  });
+
+  it('a foot that runs out onto the table is of the piece: the top stays near the table, far below where the foot ends', () => {
+    // The foot starts at 6 degrees off level and would pass for table up to z = 20.5.
+    const outline: OutlinePoint[] = [
+      [150, 20],
+      [41, 20],
+      [36, 20.5],
+      [33, 22],
+      [30, 30],
+      [30, 100],
+      [0, 100],
+    ];
+    const { topMm } = findFloor(revolve(outline, 64))!;
+    expect(topMm).toBeGreaterThanOrEqual(20);
+    expect(topMm).toBeLessThan(20.2);
   });
 
   it('the underside of an inside-out block is no table', () => {

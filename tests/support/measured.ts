@@ -9,4 +9,4 @@ export const measured = (mesh: TriangleMesh): SolidMeasure => valueOf(outcomeOf(
 
 /** Half-width of the range, mm3, the scale being known: the same sum of squares as a size has. */
 export const halfWidth = ({ doubt }: SolidMeasure): number =>
-  Math.hypot(doubt.capsMm3, doubt.islandsMm3, doubt.overlapMm3, doubt.coordinatesMm3);
+  Math.hypot(doubt.capsMm3, doubt.islandsMm3, doubt.overlapMm3, doubt.coordinatesMm3, doubt.weldMm3);

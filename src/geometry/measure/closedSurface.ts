@@ -1,6 +1,6 @@
 import { coneLoops, type Capped } from '../repair/closeCycle';
 import { findLoops, type Loop } from '../repair/loops';
-import { pairEdges, type EdgePairs } from '../repair/edges';
+import { pairEdges, partConflicts, type EdgePairs } from '../repair/edges';
 import { dropCollapsed, dropLoose, mergeDuplicates } from '../repair/facets';
 import { applyFlips, orientPatches, type Orientation } from '../repair/orient';
 import { settlePatches } from '../repair/patches';
@@ -30,8 +30,9 @@ export interface ClosedSurface {
 /**
  * Gives any triangle list an inside: collapsed and repeated facets go, neighbors are made to agree, and what is left open is
  * closed algebraically. The input mesh is not changed. Linear but for a sort of the facets when some edge is not shared by two.
+ * `keepWinding` turns no facet over: where two run the same way along an edge, they are taken apart there instead.
  */
-export function closeSurface(input: TriangleMesh): ClosedSurface {
+export function closeSurface(input: TriangleMesh, keepWinding = false): ClosedSurface {
   const collapsed = dropCollapsed(input);
   let mesh = collapsed.mesh;
   let pairs = pairEdges(mesh);
@@ -49,6 +50,7 @@ export function closeSurface(input: TriangleMesh): ClosedSurface {
     mesh = joined;
     pairs = pairEdges(mesh);
   }
+  if (keepWinding) partConflicts(mesh, pairs);
   const orientation = orientPatches(mesh, pairs);
   settlePatches(mesh, pairs, orientation.flip);
   const loops = findLoops(mesh, pairs, orientation.flip);

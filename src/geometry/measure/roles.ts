@@ -4,7 +4,8 @@ import { windingNumber } from './windingNumber';
 
 /**
  * What a piece is. `body`: solid, counted. `void`: an inner surface wound inward, taken off. `inner solid`: lies whole inside
- * a solid and is wound outward, so it adds nothing beyond it. `island`: scan noise, left out. `sheet`: encloses nothing, left out.
+ * a solid and is wound outward, so it adds nothing beyond it. `island`: scan noise, left out. `sheet`: encloses nothing, or
+ * nothing that its rims do not put in doubt, left out.
  */
 export type Role = 'body' | 'void' | 'inner solid' | 'island' | 'sheet';
 
@@ -37,15 +38,21 @@ export interface Roles {
   turned: Uint8Array;
 }
 
-/** Decides what every piece is and which way it faces. A piece inside no other must hold a positive volume. */
-export function assignRoles(mesh: TriangleMesh, table: PieceTable): Roles {
+/**
+ * Decides what every piece is and which way it faces. A piece inside no other must hold a positive volume. `capDoubtsMm3` gives
+ * what the caps of every piece could change; it is asked only where an open piece is not the only body.
+ */
+export function assignRoles(mesh: TriangleMesh, table: PieceTable, capDoubtsMm3?: () => Float64Array): Roles {
   const { pieces } = table;
   const main = pieces[0]!;
   const role = pieces.map((piece): Role =>
     isIsland(piece, main) ? 'island' : isSheet(piece) ? 'sheet' : 'body',
   );
   const turned = new Uint8Array(pieces.length);
-  const bodies = pieces.map((_, i) => i).filter((i) => role[i] === 'body');
+  const candidates = pieces.map((_, i) => i).filter((i) => role[i] === 'body');
+  if (capDoubtsMm3 !== undefined && candidates.length > 1 && candidates.some((i) => pieces[i]!.isOpen))
+    for (const i of untrusted(pieces, candidates, capDoubtsMm3())) role[i] = 'sheet';
+  const bodies = candidates.filter((i) => role[i] === 'body');
   const byVolume = [...bodies].sort(
     (a, b) => Math.abs(pieces[b]!.volumeMm3) - Math.abs(pieces[a]!.volumeMm3) || a - b,
   );
@@ -73,6 +80,19 @@ export function assignRoles(mesh: TriangleMesh, table: PieceTable): Roles {
 const isSheet = (piece: Piece): boolean =>
   Math.abs(piece.volumeMm3) <=
   (piece.isOpen ? OPEN_SHEET_SHARE : SHEET_SHARE) * piece.areaMm2 * diagonalOf(piece.bounds);
+
+/**
+ * The open pieces whose caps could change more than they hold: a fin without thickness, curved, holds whatever its cap makes of
+ * it. They go only beside a body that is larger than all they could hold: else they may be the sculpt itself, too open to
+ * measure, and what is left a mere part of it.
+ */
+function untrusted(pieces: readonly Piece[], bodies: readonly number[], doubtsMm3: Float64Array): number[] {
+  const heldMm3 = (i: number): number => Math.abs(pieces[i]!.volumeMm3);
+  const found = bodies.filter((i) => pieces[i]!.isOpen && doubtsMm3[i]! > heldMm3(i));
+  const mostMm3 = found.reduce((sum, i) => sum + heldMm3(i) + doubtsMm3[i]!, 0);
+  const isOutweighed = bodies.some((i) => !found.includes(i) && heldMm3(i) > mostMm3);
+  return isOutweighed ? found : [];
+}
 
 function isIsland(piece: Piece, main: Piece): boolean {
   return (

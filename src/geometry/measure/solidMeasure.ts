@@ -1,5 +1,5 @@
 import type { Rim } from '../repair/rims';
-import type { Bounds } from '../triangleMesh';
+import type { Bounds, TriangleMesh } from '../triangleMesh';
 import type { RepairCounts } from './closedSurface';
 import type { Role } from './roles';
 import type { WindingSums } from './windingLines';
@@ -10,6 +10,8 @@ export interface Doubt {
   islandsMm3: number;
   overlapMm3: number;
   coordinatesMm3: number;
+  /** Of merging corners that lie close together. */
+  weldMm3: number;
 }
 
 export interface PieceGroup {
@@ -18,6 +20,31 @@ export interface PieceGroup {
   volumeMm3: number;
   /** Sum of what each holds, whichever way it faces. */
   heldMm3: number;
+}
+
+/** What was done to a scan whose neighbors do not share their corners. */
+export interface WeldReport {
+  /** Corners this close to a common place were merged there. */
+  toleranceMm: number;
+  cornersMoved: number;
+  /** How far corners moved, averaged over the area of their facets. */
+  meanMoveMm: number;
+}
+
+/** What was found of a scan whose facets do not close, by the winding number of all of them together. */
+export interface SoupReport {
+  /** Median winding number well inside: 1 less the share of the surface that is missing or turned over. */
+  insideWinding: number;
+  /** Volume of the places about which the facets wind more than half as much. */
+  sampledMm3: number;
+  /** Volume of the places that are neither clearly inside nor clearly outside. */
+  unclearMm3: number;
+  samples: number;
+}
+
+/** A closed chain of triangles: `capsFrom` is the first that closes a hole and is none of the scan's own. */
+export interface CappedChain extends TriangleMesh {
+  capsFrom: number;
 }
 
 /** The measured solid: everything in mm, nothing rounded, nothing done to it that `repairs` and `rims` do not name. */
@@ -45,4 +72,12 @@ export interface SolidMeasure {
   winding: WindingSums;
   /** Signed sum of the counted pieces before overlaps were taken out. */
   plainSumMm3: number;
+  /** Only where the surface as read was too open to be measured. */
+  welded?: WeldReport;
+  /** Only where merging corners did not close it either. */
+  soup?: SoupReport;
+  /** The pieces that count with their caps, each facing its settled way. */
+  chain: CappedChain;
+  /** The same without the voids; the same object where there are none. */
+  envelope: CappedChain;
 }

@@ -21,10 +21,12 @@ export interface EdgePairs {
 
 export const nextCorner = (h: number): number => (h % 3 === 2 ? h - 2 : h + 1);
 
+/** Half-edges sorted at a time: large meshes are paired in runs of vertices, so that the lists never outgrow the mesh. */
+const RUN_EDGES = 3_000_000;
+
 /** Sorts the half-edges by their lower vertex (counting sort), then pairs within each short list. Linear time. */
 export function pairEdges(mesh: TriangleMesh): EdgePairs {
   const { triangles } = mesh;
-  const lists = listByLowVertex(mesh);
   const pieceRoot = new Int32Array(triangles.length / 3);
   for (let t = 0; t < pieceRoot.length; t++) pieceRoot[t] = t;
   const pairs: EdgePairs = {
@@ -34,51 +36,64 @@ export function pairEdges(mesh: TriangleMesh): EdgePairs {
     conflictCount: 0,
     pieceRoot,
   };
-  const { start } = lists;
-  for (let v = 0; v + 1 < start.length; v++) pairList(pairs, triangles, lists, start[v]!, start[v + 1]!);
+  const starts = startsByLowVertex(mesh);
+  for (let v = 0; v + 1 < starts.length;) {
+    const first = v;
+    while (v + 1 < starts.length && (v === first || starts[v + 1]! - starts[first]! <= RUN_EDGES)) v++;
+    const lists = listRun(triangles, starts, first, v);
+    for (let u = first; u < v; u++)
+      pairList(pairs, triangles, lists, starts[u]! - lists.offset, starts[u + 1]! - lists.offset);
+  }
   return pairs;
 }
 
-/** The half-edges of each lower vertex, slots[start[v]..start[v + 1]), and beside each its higher vertex. */
-interface EdgeLists {
-  start: Int32Array;
-  slots: Int32Array;
-  highs: Int32Array;
+/** Where the list of each lower vertex starts. */
+function startsByLowVertex({ positions, triangles }: TriangleMesh): Int32Array {
+  const starts = new Int32Array(positions.length / 3 + 1);
+  for (let t = 0; t < triangles.length; t += 3) {
+    const a = triangles[t]!;
+    const b = triangles[t + 1]!;
+    const c = triangles[t + 2]!;
+    starts[(a < b ? a : b) + 1]!++;
+    starts[(b < c ? b : c) + 1]!++;
+    starts[(c < a ? c : a) + 1]!++;
+  }
+  for (let v = 1; v < starts.length; v++) starts[v]! += starts[v - 1]!;
+  return starts;
 }
 
-function listByLowVertex(mesh: TriangleMesh): EdgeLists {
-  const { triangles } = mesh;
-  const start = new Int32Array(mesh.positions.length / 3 + 1);
-  for (let t = 0; t < triangles.length; t += 3) {
-    const a = triangles[t]!;
-    const b = triangles[t + 1]!;
-    const c = triangles[t + 2]!;
-    start[(a < b ? a : b) + 1]!++;
-    start[(b < c ? b : c) + 1]!++;
-    start[(c < a ? c : a) + 1]!++;
-  }
-  for (let v = 1; v < start.length; v++) start[v]! += start[v - 1]!;
+/** The half-edges of a run of lower vertices, slots[starts[v] - offset ..], and beside each its higher vertex. */
+interface EdgeLists {
+  slots: Int32Array;
+  highs: Int32Array;
+  offset: number;
+}
+
+function listRun(triangles: Int32Array, starts: Int32Array, from: number, to: number): EdgeLists {
+  const offset = starts[from]!;
   const lists: EdgeLists = {
-    start,
-    slots: new Int32Array(triangles.length),
-    highs: new Int32Array(triangles.length),
+    slots: new Int32Array(starts[to]! - offset),
+    highs: new Int32Array(starts[to]! - offset),
+    offset,
   };
-  const fill = start.slice();
+  const fill = starts.slice(from, to);
   for (let t = 0; t < triangles.length; t += 3) {
     const a = triangles[t]!;
     const b = triangles[t + 1]!;
     const c = triangles[t + 2]!;
-    put(lists, fill, t, a, b);
-    put(lists, fill, t + 1, b, c);
-    put(lists, fill, t + 2, c, a);
+    put(lists, fill, from, t, a, b);
+    put(lists, fill, from, t + 1, b, c);
+    put(lists, fill, from, t + 2, c, a);
   }
   return lists;
 }
 
-function put({ slots, highs }: EdgeLists, fill: Int32Array, h: number, from: number, to: number): void {
-  const at = from < to ? fill[from]!++ : fill[to]!++;
-  slots[at] = h;
-  highs[at] = from < to ? to : from;
+function put(lists: EdgeLists, fill: Int32Array, from: number, h: number, a: number, b: number): void {
+  const low = (a < b ? a : b) - from;
+  if (low < 0 || low >= fill.length) return;
+  const at = fill[low]!++ - lists.offset;
+  lists.slots[at] = h;
+  lists.highs[at] = a < b ? b : a;
 }
 
 /** Lists longer than this (the hub of a fan) are sorted by the engine. */
@@ -153,6 +168,18 @@ function noteEdge(
     pairs.mate[slots[i]!] = SHARED;
     pairs.shared.push(slots[i]!);
   }
+}
+
+/** Opens the edges along which two triangles run in the same direction. Changes the pairs in place. */
+export function partConflicts({ triangles }: TriangleMesh, pairs: EdgePairs): void {
+  for (let h = 0; h < triangles.length; h++) {
+    const g = pairs.mate[h]!;
+    if (g < h || triangles[g] !== triangles[h]) continue;
+    pairs.mate[h] = OPEN;
+    pairs.mate[g] = OPEN;
+    pairs.openCount += 2;
+  }
+  pairs.conflictCount = 0;
 }
 
 /** Representative of a triangle's piece (union-find with path halving). */

@@ -1,5 +1,5 @@
 import type { TriangleMesh } from '../triangleMesh';
-import { nextCorner, OPEN, type EdgePairs } from './edges';
+import { nextCorner, OPEN, rootOf, type EdgePairs } from './edges';
 
 /** Edges of caps, by number: from which vertex to which, beside which triangle. */
 export interface DirectedEdges {
@@ -29,10 +29,24 @@ export function uncancelledEdges(mesh: TriangleMesh, pairs: EdgePairs, flip: Uin
   for (let i = 0; i < pairs.shared.length; i += pairs.shared[i]! + 1) {
     const group = pairs.shared.slice(i + 1, i + 1 + pairs.shared[i]!);
     const low = Math.min(startOf(group[0]!), endOf(group[0]!));
-    const up = group.filter((h) => startOf(h) === low);
-    const down = group.filter((h) => startOf(h) !== low);
-    const extra = up.length > down.length ? up.slice(down.length) : down.slice(up.length);
-    extra.forEach(addReverse);
+    for (const own of byPiece(group, pairs)) {
+      const up = own.filter((h) => startOf(h) === low);
+      const down = own.filter((h) => startOf(h) !== low);
+      const extra = up.length > down.length ? up.slice(down.length) : down.slice(up.length);
+      extra.forEach(addReverse);
+    }
   }
   return edges;
+}
+
+/** Piece by piece: what one piece leaves over is its own boundary, whatever another does along the same edge. */
+function byPiece(group: readonly number[], { pieceRoot }: EdgePairs): number[][] {
+  const own = new Map<number, number[]>();
+  for (const h of group) {
+    const root = rootOf(pieceRoot, (h / 3) | 0);
+    const list = own.get(root);
+    if (list === undefined) own.set(root, [h]);
+    else list.push(h);
+  }
+  return [...own.values()];
 }
