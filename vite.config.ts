@@ -8,6 +8,12 @@ const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.
   version: string;
 };
 
+/** Without these two a page may not share memory between its threads; it then works with one. */
+const headers = {
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Embedder-Policy': 'require-corp',
+};
+
 export default defineConfig({
   root: 'src/app',
   base: './',
@@ -16,8 +22,8 @@ export default defineConfig({
   define: { __APP_VERSION__: JSON.stringify(version) },
   worker: { format: 'es' },
   // The samples lie beside src/app, not in it.
-  server: { host: '127.0.0.1', fs: { allow: [here] } },
-  preview: { host: '127.0.0.1' },
+  server: { host: '127.0.0.1', headers, fs: { allow: [here] } },
+  preview: { host: '127.0.0.1', headers },
   build: {
     outDir: '../../dist/app',
     emptyOutDir: true,
@@ -26,5 +32,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // three, loaded only when there is a picture to draw.
     chunkSizeWarningLimit: 1100,
+    // Two workers, one inside the other, take their time; that is no fault to be told.
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
 });

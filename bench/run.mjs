@@ -1,27 +1,35 @@
-// npm run bench: bundles bench/size.ts beside the installed packages and runs it.
+// npm run bench [-- name ...]: bundles bench/<name>.ts beside the installed packages and runs it; size and offsets unless named.
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = `${root}node_modules/.cache/risewright-bench`;
-const cli = `${root}dist/cli/risewright.js`;
+const built = `${root}dist/cli`;
+const names = process.argv.length > 2 ? process.argv.slice(2) : ['size', 'offsets'];
 
-if (!existsSync(cli)) {
+if (!existsSync(`${built}/risewright.js`)) {
   console.error('bench: expected dist/cli/risewright.js, got none. Run npm run build first.');
   process.exit(1);
 }
 mkdirSync(folder, { recursive: true });
-await build({
-  entryPoints: [`${root}bench/size.ts`],
-  outfile: `${folder}/size.mjs`,
-  bundle: true,
-  packages: 'external',
-  platform: 'node',
-  format: 'esm',
-  target: 'node20',
-  logLevel: 'warning',
-});
-process.exitCode =
-  spawnSync(process.execPath, ['--expose-gc', `${folder}/size.mjs`, root], { stdio: 'inherit' }).status ?? 1;
+// The helping threads lie beside whatever starts them.
+copyFileSync(`${built}/field-helper.js`, `${folder}/field-helper.js`);
+for (const name of names) {
+  await build({
+    entryPoints: [`${root}bench/${name}.ts`],
+    outfile: `${folder}/${name}.mjs`,
+    bundle: true,
+    packages: 'external',
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    logLevel: 'warning',
+  });
+  const child = spawnSync(process.execPath, ['--expose-gc', `${folder}/${name}.mjs`, root], {
+    stdio: 'inherit',
+  });
+  process.exitCode = child.status ?? 1;
+  if (process.exitCode !== 0) break;
+}

@@ -22,7 +22,7 @@ const common = {
 
 const program = await build({
   ...common,
-  entryPoints: { risewright: 'src/cli/main.ts' },
+  entryPoints: { risewright: 'src/cli/main.ts', 'field-helper': 'src/cli/fieldHelper.ts' },
   outdir: 'dist/cli',
   platform: 'node',
   banner: {

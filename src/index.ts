@@ -6,5 +6,6 @@ export * from './yield';
 export * from './geometry';
 export * from './geometry/solids';
 export * from './plan';
+export { offsetSurface } from './plan/offsetSurface';
 export { readShop, foamNamed, type Shop } from './job/shop';
 export { say } from './words/say';

@@ -96,6 +96,7 @@ export const PLAN_CODES = [
   'CUT_AWAY',
   'CUT_EMPTY',
   'FLOOR_FOUND',
+  'STOPPED',
 ] as const;
 
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */

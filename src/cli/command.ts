@@ -19,7 +19,7 @@ export interface CommandSpec {
   operands?: string;
   about: string;
   options: readonly OptionSpec[];
-  run: (call: { operands: string[]; options: OptionValues; io: Io }) => ExitCode;
+  run: (call: { operands: string[]; options: OptionValues; io: Io }) => ExitCode | Promise<ExitCode>;
 }
 
 /** Options that every command takes. */

@@ -1,3 +1,5 @@
+import type { Crew } from '../geometry';
+
 /** The only way out of a command: tests give their own, `main.ts` gives the process's. */
 export interface Io {
   /** Data. Nothing else goes to stdout. */
@@ -13,6 +15,8 @@ export interface Io {
   /** With the folders above it; one that is there already is fine. */
   makeFolder: (path: string) => void;
   writeFile: (path: string, data: string | Uint8Array) => void;
+  /** Starts helping threads for long measures: so many that with the caller's there are this many, or as the machine has cores. */
+  startCrew?: (threads?: number) => Crew;
   /** Is stderr a terminal? Only then is progress drawn. */
   isTerminal: boolean;
 }

@@ -1,6 +1,7 @@
 import { lstatSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
 import { EXIT } from './exit';
 import { makeFolder } from './makeFolder';
+import { startCrew } from './nodeCrew';
 import { run } from './run';
 
 declare const RISEWRIGHT_VERSION: string;
@@ -19,8 +20,10 @@ function write(fd: 1 | 2, text: string): void {
   }
 }
 
+let crew: ReturnType<typeof startCrew> | undefined;
+
 try {
-  process.exitCode = run(
+  process.exitCode = await run(
     process.argv.slice(2),
     {
       out: (text) => write(1, text),
@@ -31,6 +34,7 @@ try {
       exists: (path) => lstatSync(path, { throwIfNoEntry: false }) !== undefined,
       makeFolder,
       writeFile: (path, data) => writeFileSync(path, data),
+      startCrew: (threads) => (crew ??= startCrew(threads)),
       isTerminal: process.stderr.isTTY,
     },
     RISEWRIGHT_VERSION,
@@ -38,4 +42,6 @@ try {
 } catch (e) {
   write(2, `A fault of ours: ${e instanceof Error ? (e.stack ?? e.message) : String(e)}\n`);
   process.exitCode = EXIT.ourFault;
+} finally {
+  crew?.end();
 }

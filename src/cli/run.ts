@@ -6,8 +6,8 @@ import type { Io } from './io';
 import { CannotWrite, complain } from './report';
 
 /** Runs one call of the program and returns its exit code; nothing here touches the process. */
-export function run(args: readonly string[], io: Io, version: string): ExitCode {
-  let exit: ExitCode = EXIT.answered;
+export function run(args: readonly string[], io: Io, version: string): ExitCode | Promise<ExitCode> {
+  let exit: ExitCode | Promise<ExitCode> = EXIT.answered;
   const program = new Command('risewright')
     .description('From a scan of a sculpt to the grams of A and B to weigh, before a bucket is opened.')
     .version(version)
@@ -17,12 +17,21 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
       writeOut: io.out,
       writeErr: (text) => (args.includes('--json') ? undefined : io.note(text)),
     });
-  for (const spec of COMMANDS) addCommand(program, spec, (ended) => (exit = ended), io);
+  for (const spec of COMMANDS)
+    addCommand(
+      program,
+      spec,
+      (ended) => {
+        exit = ended;
+      },
+      io,
+    );
   try {
     program.parse(args, { from: 'user' });
-    return exit;
+    const ended = exit as ExitCode | Promise<ExitCode>;
+    return ended instanceof Promise ? ended.catch((e: unknown) => cannotWrite(e, args, io)) : ended;
   } catch (e) {
-    if (e instanceof CannotWrite) return complain(e.problem, { json: args.includes('--json') }, io);
+    if (e instanceof CannotWrite) return cannotWrite(e, args, io);
     if (!(e instanceof CommanderError)) throw e;
     if (e.exitCode === 0) return EXIT.answered;
     if (args.includes('--json')) {
@@ -40,7 +49,15 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
   }
 }
 
-function addCommand(program: Command, spec: CommandSpec, done: (exit: ExitCode) => void, io: Io): void {
+/** A file that cannot be written is told; every other fault is thrown on. */
+function cannotWrite(fault: unknown, args: readonly string[], io: Io): ExitCode {
+  if (!(fault instanceof CannotWrite)) throw fault;
+  return complain(fault.problem, { json: args.includes('--json') }, io);
+}
+
+type Done = (exit: ExitCode | Promise<ExitCode>) => void;
+
+function addCommand(program: Command, spec: CommandSpec, done: Done, io: Io): void {
   const command = program
     .command(`${spec.name}${spec.operands === undefined ? '' : ` ${spec.operands}`}`)
     .description(spec.about);

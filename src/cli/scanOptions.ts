@@ -1,7 +1,9 @@
 import { bad, good, type Outcome } from '../problem';
 import { readScan, SCAN_FORMATS, UP_AXES, type ScanFile, type UpAxis } from '../geometry';
 import {
+  ACCURACIES,
   FILE_UNITS,
+  type Accuracy,
   type Cut,
   sizeScan,
   type Along,
@@ -38,12 +40,17 @@ export const SCAN_OPTIONS: readonly OptionSpec[] = [
   },
 ];
 
-/** Options of later stages that are already known by name: each is refused with "not built yet". */
-export const LATER_SCAN_OPTIONS: readonly OptionSpec[] = [
-  { flags: '--accuracy <level>', about: 'not built yet' },
-  { flags: '--offset <length>', about: 'not built yet', repeat: true },
-  { flags: '--voxel <length>', about: 'not built yet' },
-  { flags: '--workers <count>', about: 'not built yet' },
+/** The options of the distance field, for commands that measure offsets. */
+export const FIELD_OPTIONS: readonly OptionSpec[] = [
+  {
+    flags: '--offset <length>',
+    about: 'also the volume grown (or, negative, shrunk) by this distance all round (bare number: mm)',
+    repeat: true,
+  },
+  { flags: '--accuracy <level>', about: 'how fine the field is (assumed normal)', choices: ACCURACIES },
+  { flags: '--voxel <length>', about: 'fixes the edge of the voxels (bare number: mm)' },
+  { flags: '--workers <count>', about: 'threads for the field (all cores, up to four)' },
+  { flags: '--surface <file>', about: 'also writes the surface of the one offset asked for (.stl, .3mf)' },
 ];
 
 export function notBuiltYet(options: OptionValues, later: readonly OptionSpec[]): Outcome<true> {
@@ -57,6 +64,49 @@ export function notBuiltYet(options: OptionValues, later: readonly OptionSpec[])
 /** The first option that was given though there is no scan it could be about. */
 export const scanOptionGiven = (options: OptionValues): string | undefined =>
   SCAN_OPTIONS.map(({ flags }) => nameOfFlags(flags)).find((name) => options[keyOf(name)] !== undefined);
+
+/** Offsets of one call: more would be a slip, and each costs time. */
+const MOST_OFFSETS = 24;
+const MOST_WORKERS = 64;
+
+export interface FieldWish {
+  offsetsMm: number[];
+  accuracy?: Accuracy;
+  voxelMm?: number;
+  workers?: number;
+}
+
+export function fieldOptions(options: OptionValues): Outcome<FieldWish> {
+  const offsetsMm: number[] = [];
+  for (const text of listOf(options, 'offset')) {
+    const [, sign, rest] = /^\s*([+\-\u2212]?)\s*(.*)$/.exec(text)!;
+    const length = quantityOption('--offset', rest!, 'length', 'mm', true);
+    if (!length.ok) return length;
+    offsetsMm.push(sign === '' || sign === '+' ? length.value : -length.value);
+  }
+  if (offsetsMm.length > MOST_OFFSETS)
+    return bad('BAD_CALL', {
+      text: `${offsetsMm.length} offsets are more than the ${MOST_OFFSETS} of one call.`,
+      hint: 'Ask for them in several calls.',
+    });
+  const voxel = textOf(options, 'voxel');
+  const voxelMm = voxel === undefined ? undefined : quantityOption('--voxel', voxel, 'length', 'mm');
+  if (voxelMm !== undefined && !voxelMm.ok) return voxelMm;
+  const workers = textOf(options, 'workers');
+  const count = workers === undefined ? undefined : Number(workers);
+  if (count !== undefined && !(Number.isInteger(count) && count >= 1 && count <= MOST_WORKERS))
+    return bad('BAD_CALL', {
+      text: `--workers "${workers}" is not a number of threads.`,
+      hint: `Give a whole number from 1 to ${MOST_WORKERS}; 1 works without helpers.`,
+    });
+  const accuracy = textOf(options, 'accuracy') as Accuracy | undefined;
+  return good({
+    offsetsMm,
+    ...(accuracy === undefined ? {} : { accuracy }),
+    ...(voxelMm === undefined ? {} : { voxelMm: voxelMm.value }),
+    ...(count === undefined ? {} : { workers: count }),
+  });
+}
 
 export function scanOptions(options: OptionValues): Outcome<SizeOptions> {
   const taped: TapedExtent[] = [];
@@ -151,16 +201,31 @@ export function openScan(path: string, options: OptionValues, io: Io): Outcome<S
   return readScan({ bytes, name: path, format });
 }
 
-export function sizeOf(path: string, options: OptionValues, io: Io): Outcome<Size> {
+/** Sizes one scan. `field` says what to measure beside its volume; a command without those options leaves it out. */
+export function sizeOf(path: string, options: OptionValues, io: Io, field?: FieldWish): Outcome<Size> {
   const wanted = scanOptions(options);
   if (!wanted.ok) return wanted;
+  // Helpers compile their code while the file is read.
+  const crew =
+    field !== undefined && field.offsetsMm.length > 0 && field.workers !== 1
+      ? io.startCrew?.(field.workers)
+      : undefined;
   const scan = openScan(path, options, io);
   if (!scan.ok) return scan;
   const draw = io.isTerminal && options.quiet !== true;
   const size = sizeScan(scan.value, {
     ...wanted.value,
+    ...(field === undefined ? {} : settingsOf(field)),
+    ...(crew === undefined ? {} : { crew }),
     ...(draw ? { onProgress: (share: number) => io.note(`\rmeasuring ${Math.round(100 * share)} %`) } : {}),
   });
   if (draw) io.note('\r\u001b[K');
   return size;
 }
+
+/** What the field options mean to the engine. */
+export const settingsOf = ({ offsetsMm, accuracy, voxelMm }: FieldWish): SizeOptions => ({
+  offsetsMm,
+  ...(accuracy === undefined ? {} : { accuracy }),
+  ...(voxelMm === undefined ? {} : { voxelMm }),
+});

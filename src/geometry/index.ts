@@ -1,5 +1,10 @@
 /** Shapes only: readers, repair, measures. Lengths in mm once a mesh is placed. */
 export { cutMesh, type CutMesh, type CutPlane } from './cut';
+export { buildField, measureLevels, type Field, type FieldOptions } from './field/buildField';
+export { distanceFunction } from './field/distanceAt';
+export { runFieldTask, type FieldTask } from './field/fieldTask';
+export type { LevelVolume } from './field/levelVolume';
+export { rehearse } from './field/rehearse';
 export { findFloor, type Floor } from './floor';
 export { readScan, SCAN_FORMATS, type ScanFormat } from './io/formats';
 export type { ScanFile } from './io/scanFile';
@@ -18,7 +23,9 @@ export {
   type SectionsAlong,
 } from './measure/sectionsAlong';
 export { silhouetteOf, type Silhouette } from './measure/silhouette';
+export { thinWalls, type ThinWalls } from './measure/thinWalls';
 export { windingAlongLines, type WindingSums } from './measure/windingLines';
+export type { Crew } from './parallel/crew';
 export { placedBounds, placeMesh, UP_AXES, type UpAxis } from './place';
 export { rimDoubtMm3, type Rim } from './repair/rims';
 export {

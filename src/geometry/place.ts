@@ -38,8 +38,9 @@ const TURN: Record<UpAxis, readonly [number, number][]> = {
   ],
 };
 
-/** A copy of the mesh with Z up as poured, every coordinate multiplied by `mmPerUnit`. Shares the triangle list. */
+/** The mesh with Z up as poured, every coordinate multiplied by `mmPerUnit`: a copy that shares the triangle list, or itself where nothing changes. */
 export function placeMesh(mesh: TriangleMesh, place: { up: UpAxis; mmPerUnit: number }): TriangleMesh {
+  if (place.up === '+z' && place.mmPerUnit === 1) return mesh;
   const p = mesh.positions;
   const placed = new Float64Array(p.length);
   TURN[place.up].forEach(([from, sign], to) => {

@@ -1,5 +1,7 @@
 /** The one place where shapes meet numbers. */
+export { ACCURACIES, type Accuracy } from './chooseVoxel';
 export type { Cut } from './cuts';
+export type { Offsets, OffsetVolume } from './offsets';
 export { planPour, type Pour, type PourInputs } from './planPour';
 export {
   FILE_UNITS,
@@ -11,4 +13,5 @@ export {
   type TapedExtent,
 } from './scale';
 export type { SizeDoubts } from './sizeDoubts';
-export { sizeScan, type Size, type SizeOptions } from './sizeScan';
+export type { SizeOptions } from './sizeOptions';
+export { sizeScan, type Size } from './sizeScan';

@@ -16,6 +16,8 @@ export interface SizeDoubts {
   islands: number;
   overlaps: number;
   coordinates: number;
+  /** Of merging corners that neighbors do not share. */
+  weld: number;
 }
 
 export function doubtsOf({ doubt, volumeMm3, cutAreaMm2 }: SolidMeasure, scale: Scale): SizeDoubts {
@@ -26,5 +28,6 @@ export function doubtsOf({ doubt, volumeMm3, cutAreaMm2 }: SolidMeasure, scale: 
     islands: doubt.islandsMm3 / MM3_PER_CM3,
     overlaps: doubt.overlapMm3 / MM3_PER_CM3,
     coordinates: doubt.coordinatesMm3 / MM3_PER_CM3,
+    weld: doubt.weldMm3 / MM3_PER_CM3,
   };
 }

@@ -2,11 +2,15 @@ import { diagonalOf, type Floor, type ScanFile, type SolidMeasure } from '../geo
 import type { Cut } from './cuts';
 import { finding, type Problem, type Status } from '../problem';
 import { SAME_SCALE_SHARE, type Scale } from './scale';
-import type { SizeDoubts } from './sizeDoubts';
+import type { Offsets } from './offsets';
+import { MM3_PER_CM3, type SizeDoubts } from './sizeDoubts';
 
 /** Below this share of the volume a doubt is *Fine*, above the second *Stop*. Chosen here, to match what a good cup test leaves. */
 const LOOK_SHARE = 0.01;
 const STOP_SHARE = 0.1;
+
+/** Cracks whose closing could change the volume by more than this share are told as such. Chosen here. */
+const CRACK_SHARE = 1e-4;
 
 /** Sizes a workshop does not cast in one piece: outside these the unit is asked about. Chosen here. */
 const SMALLEST_MM = 25;
@@ -26,6 +30,8 @@ export interface SizeFacts {
   cuts: readonly Cut[];
   floor: Floor | undefined;
   removedCm3: number | undefined;
+  offsets: Offsets | undefined;
+  offsetsWanted: boolean;
 }
 
 /** Everything about a scan that its user should know, in the order of weight: closing, pieces, facets, scale, cut. */
@@ -37,11 +43,12 @@ export function sizeFindings(facts: SizeFacts): Problem[] {
     ...facets(facts),
     ...scaleFindings(facts),
     ...table(facts),
+    ...offsetFindings(facts),
   ];
 }
 
 function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
-  const found: Problem[] = [];
+  const found = corners(solid);
   const holes = solid.rims.filter((rim) => rim.kind === 'hole');
   const largest = holes[0];
   const volumeCm3 = solid.volumeMm3 / 1000;
@@ -83,7 +90,7 @@ function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
     );
   if (solid.byRole.sheet.count > 0)
     found.push(finding('NOT_CLOSED', 'look', { part: 'sheets', count: solid.byRole.sheet.count }));
-  if (solid.method === 'field') {
+  if (solid.soup === undefined && solid.method === 'field') {
     const effectCm3 = (solid.volumeMm3 - solid.plainSumMm3) / 1000;
     found.push(
       finding('SELF_INTERSECT', 'look', {
@@ -98,6 +105,32 @@ function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
         doubledCm3: solid.winding.doubledMm3 / 1000,
         negativeCm3: -solid.winding.negativeMm3 / 1000,
         effectCm3: 0,
+      }),
+    );
+  }
+  return found;
+}
+
+/** What was done where neighbors do not share their corners. */
+function corners({ welded, soup, doubt, volumeMm3 }: SolidMeasure): Problem[] {
+  const found: Problem[] = [];
+  if (welded !== undefined) {
+    const doubtShare = doubt.weldMm3 / volumeMm3;
+    const effectCm3 = doubt.weldMm3 / MM3_PER_CM3;
+    found.push(finding('WELDED', 'look', { ...welded, effectCm3, doubtShare }));
+    if (doubtShare > CRACK_SHARE)
+      found.push(finding('NOT_CLOSED', statusOf(doubtShare), { part: 'cracks', effectCm3, doubtShare }));
+  }
+  if (soup !== undefined) {
+    const doubtShare = doubt.capsMm3 / volumeMm3;
+    found.push(
+      finding('NOT_CLOSED', doubtShare > STOP_SHARE ? 'stop' : 'look', {
+        part: 'winding',
+        effectCm3: doubt.capsMm3 / MM3_PER_CM3,
+        doubtShare,
+        insideWinding: soup.insideWinding,
+        sampledCm3: soup.sampledMm3 / MM3_PER_CM3,
+        unclearCm3: soup.unclearMm3 / MM3_PER_CM3,
       }),
     );
   }
@@ -209,6 +242,15 @@ function table({ cuts, floor, removedCm3, solid, scale }: SizeFacts): Problem[] 
     tiltDegrees: floor.tiltDegrees,
   };
   return [finding('FLOOR_FOUND', 'look', found, { zMm: floor.topMm })];
+}
+
+/** Walls the voxels are too coarse for, and offsets that could not be measured. */
+function offsetFindings({ offsets, offsetsWanted }: SizeFacts): Problem[] {
+  if (!offsetsWanted) return [];
+  if (offsets === undefined) return [finding('NOT_CLOSED', 'unknown', { part: 'offsets' })];
+  if (offsets.thin === undefined) return [];
+  const { thinnestMm, areaCm2 } = offsets.thin;
+  return [finding('THIN', 'look', { thinnestMm, areaCm2, voxelMm: offsets.voxel.voxelMm })];
 }
 
 /** A cut that takes nothing misses the piece; one that takes more than it leaves may be a slip of the pen. Chosen here. */

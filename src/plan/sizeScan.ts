@@ -1,33 +1,20 @@
 import type { Assumption, Estimate, Source } from '../estimate';
-import { bad, good, type Outcome, type Problem } from '../problem';
+import { good, type Outcome, type Problem } from '../problem';
 import {
-  cutMesh,
   findFloor,
-  measureSolid,
-  placedBounds,
-  placeMesh,
   type CutPlane,
   type Floor,
   type Rim,
   type ScanFile,
   type SolidMeasure,
-  type TriangleMesh,
   type UpAxis,
 } from '../geometry';
-import { settleScale, type FileUnit, type Scale, type Span, type TapedExtent } from './scale';
-import { planeInMm, type Cut } from './cuts';
+import { settleSolid } from './settleSolid';
+import type { Scale } from './scale';
+import type { SizeOptions } from './sizeOptions';
+import { measureOffsets, type Offsets } from './offsets';
 import { doubtsOf, MM3_PER_CM3, type SizeDoubts } from './sizeDoubts';
 import { sizeFindings } from './sizeFindings';
-
-export interface SizeOptions {
-  fileUnit?: FileUnit;
-  taped?: readonly TapedExtent[];
-  span?: Span;
-  /** Which axis of the file is up as poured; +z is assumed, and said, when it is not given. */
-  up?: UpAxis;
-  cuts?: readonly Cut[];
-  onProgress?: (share: number) => void;
-}
 
 /** The size of a scan: what it holds, how sure that is, and what had to be done to find out. */
 export interface Size {
@@ -45,6 +32,8 @@ export interface Size {
   up: UpAxis;
   doubts: SizeDoubts;
   floor?: Floor;
+  /** Only where offsets were asked for and the scan has a surface to measure them from. */
+  offsets?: Offsets;
   /** The cuts as they were made, mm on the placed piece's own zero. */
   cuts: CutPlane[];
   assumptions: Assumption[];
@@ -59,26 +48,23 @@ export interface Size {
  * const size = scan.ok ? sizeScan(scan.value, { up: '+y', taped: [{ along: 'tall', lengthMm: 290 }] }) : scan;
  */
 export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Size> {
-  const up = options.up ?? '+z';
+  const share = wantsOffsets(options) ? 0.4 : 1;
+  const settled = settleSolid(scan, {
+    ...options,
+    onProgress: (done) => options.onProgress?.(share * done),
+  });
+  if (!settled.ok) return settled;
+  const { solid, scale, up, placed, planes, removedCm3 } = settled.value;
   const cuts = options.cuts ?? [];
-  const scale = settleScale(scan.mesh, { ...options, up, cuts });
-  if (!scale.ok) return scale;
-  options.onProgress?.(0.2);
-  const placed = placeMesh(scan.mesh, { up, mmPerUnit: scale.value.mmPerUnit });
-  const coordinateStepMm = scan.coordinateStep * scale.value.mmPerUnit;
-  const planes = planesOf(scan.mesh, up, cuts, scale.value.mmPerUnit);
-  const cut = measureCut(placed, planes, coordinateStepMm, (share) =>
-    options.onProgress?.(0.2 + 0.8 * share),
-  );
-  if (!cut.ok) return withFloor(cut, placed, cuts, scale.value.mmPerUnit);
-  const { solid, removedCm3 } = cut.value;
-  const doubts = doubtsOf(solid, scale.value);
+  const offsets = offsetsOf(solid, scale, options);
+  if (!offsets.ok) return offsets;
+  const doubts = doubtsOf(solid, scale);
   const floor =
     cuts.length === 0
       ? findFloor(placed, { bounds: solid.scanBounds, isInsideOut: solid.isMainTurned })
       : undefined;
   const size: Size = {
-    volumeCm3: volumeEstimate(solid, doubts, scale.value.from),
+    volumeCm3: volumeEstimate(solid, doubts, scale.from),
     areaCm2: solid.areaMm2 / 100,
     extentsMm: solid.extentsMm,
     triangles: scan.trianglesRead,
@@ -87,61 +73,51 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
     rims: solid.rims,
     closed: solid.closed,
     method: solid.method,
-    scale: scale.value,
+    scale,
     up,
     doubts,
-    assumptions: options.up === undefined ? [UP_ASSUMED] : [],
+    assumptions: [
+      ...(options.up === undefined ? [UP_ASSUMED] : []),
+      ...(wantsOffsets(options) && options.accuracy === undefined && options.voxelMm === undefined
+        ? [ACCURACY_ASSUMED]
+        : []),
+    ],
     cuts: planes,
     findings: [],
+    ...(offsets.value === undefined ? {} : { offsets: offsets.value }),
     ...(floor === undefined ? {} : { floor }),
   };
-  const findings = sizeFindings({ scan, solid, scale: scale.value, doubts, cuts, floor, removedCm3 });
+  const findings = sizeFindings({
+    scan,
+    solid,
+    scale,
+    doubts,
+    cuts,
+    floor,
+    removedCm3,
+    offsets: offsets.value,
+    offsetsWanted: wantsOffsets(options),
+  });
   return good({ ...size, findings });
 }
 
-/** A scan that is too open for a volume may be a piece on its table: then the cut that would help stands in the refusal. */
-function withFloor(
-  refused: { ok: false; problem: Problem },
-  placed: TriangleMesh,
-  cuts: readonly Cut[],
-  mmPerUnit: number,
-): Outcome<never> {
-  const floor = cuts.length === 0 && refused.problem.code === 'NOT_CLOSED' ? findFloor(placed) : undefined;
-  if (floor === undefined) return refused;
-  const values = { ...refused.problem.values, floorUnits: floor.topMm / mmPerUnit };
-  return { ok: false, problem: { ...refused.problem, values } };
-}
+const ACCURACY_ASSUMED: Assumption = { name: 'accuracy', value: 'normal', unit: '', from: 'assumed' };
 
 const UP_ASSUMED: Assumption = { name: 'up', value: '+z', unit: '', from: 'assumed' };
 
-function planesOf(mesh: TriangleMesh, up: UpAxis, cuts: readonly Cut[], mmPerUnit: number): CutPlane[] {
-  if (cuts.length === 0) return [];
-  const bounds = placedBounds(mesh, { up, mmPerUnit: 1 });
-  return cuts.map((cut) => planeInMm(cut, bounds, mmPerUnit));
-}
+const wantsOffsets = ({ offsetsMm }: SizeOptions): boolean => offsetsMm !== undefined && offsetsMm.length > 0;
 
-interface CutSolid {
-  solid: SolidMeasure;
-  removedCm3: number | undefined;
-}
-
-/** Measures what the cuts leave, and what they took, where the whole could be measured at all. */
-function measureCut(
-  placed: TriangleMesh,
-  cuts: readonly CutPlane[],
-  coordinateStepMm: number,
-  onProgress: (share: number) => void,
-): Outcome<CutSolid> {
-  const whole = measureSolid(placed, { coordinateStepMm, onProgress });
-  if (cuts.length === 0) return whole.ok ? good({ solid: whole.value, removedCm3: undefined }) : whole;
-  const { mesh, onCut } = cutMesh(placed, cuts);
-  if (mesh.triangles.length === 0) return bad('CUT_EMPTY');
-  const solid = measureSolid(mesh, { coordinateStepMm, onProgress, isCutVertex: (v) => onCut[v] === 1 });
-  if (!solid.ok) return solid;
-  const removedMm3 = whole.ok ? whole.value.volumeMm3 - solid.value.volumeMm3 : undefined;
-  return good({
-    solid: solid.value,
-    removedCm3: removedMm3 === undefined ? undefined : removedMm3 / MM3_PER_CM3,
+/** A soup has no surface that offsets could be measured from: then there are none, and a finding says so. */
+function offsetsOf(solid: SolidMeasure, scale: Scale, options: SizeOptions): Outcome<Offsets | undefined> {
+  const { offsetsMm, accuracy, voxelMm, crew, shouldStop, onProgress } = options;
+  if (offsetsMm === undefined || offsetsMm.length === 0 || solid.soup !== undefined) return good(undefined);
+  return measureOffsets(solid, scale, {
+    offsetsMm,
+    ...(accuracy === undefined ? {} : { accuracy }),
+    ...(voxelMm === undefined ? {} : { voxelMm }),
+    ...(crew === undefined ? {} : { crew }),
+    ...(shouldStop === undefined ? {} : { shouldStop }),
+    onProgress: (share) => onProgress?.(0.4 + 0.6 * share),
   });
 }
 
@@ -154,6 +130,7 @@ function volumeEstimate(solid: SolidMeasure, doubts: SizeDoubts, scaleFrom: Scal
     doubts.islands,
     doubts.overlaps,
     doubts.coordinates,
+    doubts.weld,
   );
   const from: Source = scaleFrom === 'taped' ? 'taped' : 'scanned';
   return { value, low: Math.max(0, value - half), high: value + half, from };

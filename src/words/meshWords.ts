@@ -10,6 +10,10 @@ const cm3 = (value: number | string | undefined): string => `${amount(value)} cm
 /** Sentences about the surface: why there is no volume, or what was found and done on the way to it. */
 export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   NOT_CLOSED: notClosed,
+  WELDED: (v) => ({
+    text: `Neighbors do not share their corners: ${counted(v.cornersMoved, 'corner')} moved by ${amount(v.meanMoveMm, 2)} mm on average, those within ${amount(v.toleranceMm, 2)} mm of a common place merged. That could change the volume by ± ${cm3(v.effectCm3)}.`,
+    hint: 'Nothing to do if the range is narrow enough. Else have the program that made the scan merge them.',
+  }),
   ZERO_VOLUME: (v) => ({
     text: `The surface encloses nothing (${counted(v.pieces ?? 1, 'piece')}).`,
     hint: 'Check that the scan is of a solid piece and not of one flat side.',
@@ -54,12 +58,16 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   }),
   MULTI_SHELL: multiShell,
   NESTED_SHELL: nestedShell,
+  THIN: (v) => ({
+    text: `Walls of about ${amount(v.areaCm2, 2)} cm² are thinner than the voxel of ${amount(v.voxelMm, 2)} mm, the thinnest ${amount(v.thinnestMm, 2)} mm.`,
+    hint: 'The volume and what is grown outward hold them; shrunk inward nothing of them is left. A smaller voxel shows them better.',
+  }),
   SELF_INTERSECT: (v) => ({
     text: `Shells overlap or fold: ${cm3(v.doubledCm3)} counted twice${Number(v.negativeCm3) > 1e-9 ? `, ${cm3(v.negativeCm3)} counted below zero` : ''}.`,
     hint:
       v.effectCm3 === 0
-        ? 'Too little to change the volume; the range covers it.'
-        : 'What is inside two shells counts once. The plain sum would be wrong.',
+        ? 'Too little to change the volume; the range covers it. The area counts the walls inside as well.'
+        : 'What is inside two shells counts once. The plain sum would be wrong. The area counts the walls inside as well.',
   }),
   PRECISION: (v) => ({
     text: `The coordinates are too coarse for the size: rounding could change the volume by ${percent(v.doubtShare)}.`,
@@ -103,19 +111,42 @@ function notClosed(v: Values): Sentence {
       text: `${counted(v.count, 'loose sheet')} left out.`,
       hint: 'A sheet encloses nothing. If it is part of the piece, thicken it before the scan is exported.',
     };
+  if (v.part === 'cracks')
+    return {
+      text: `The surface was open all over, in cracks between neighbors. Closing them could change the volume by ± ${cm3(v.effectCm3)} (${percent(v.doubtShare)}).`,
+      hint: 'The range covers it.',
+    };
+  if (v.part === 'winding')
+    return {
+      text: `The facets do not join, and merging corners did not close them. They do wind about an inside: the volume is in doubt by ± ${cm3(v.effectCm3)} (${percent(v.doubtShare)}).`,
+      hint: 'Good for a first look. Have the scanner program close the surface before you pour on it.',
+    };
   if (v.doubtShare !== undefined) {
     return {
-      text: `No volume yet: the scan is too open. Ways of closing it differ by ± ${cm3(v.doubtCm3)} on ${cm3(v.volumeCm3)} (${percent(v.doubtShare)}); the longest rim is ${amount(v.largestRimMm)} mm.`,
+      text: `No volume yet: the scan is too open. Ways of closing it differ by ± ${cm3(v.doubtCm3)} on ${cm3(v.volumeCm3)} (${percent(v.doubtShare)}). ${longestLoop(v)}`,
       hint:
         v.floorUnits === undefined
           ? 'Scan the missing side, or cut the ragged part off with a plane.'
           : `If it stands on a table, cut that off: --cut "z=${unitsText(v.floorUnits)} units".`,
     };
   }
+  if (v.openShare !== undefined)
+    return {
+      text: `No volume yet: the facets do not join (${percent(v.openShare)} of their edges are open) and wind about no inside. ${longestLoop(v)}`,
+      hint: 'Have the program that made the scan merge the corners of neighbors, or make the surface anew.',
+    };
   return {
-    text: `No volume yet: the surface is open (${counted(v.openEdges, 'open edge')}) and encloses nothing.`,
+    text: `No volume yet: the surface is open (${counted(v.openEdges, 'open edge')}) and encloses nothing. ${longestLoop(v)}`,
     hint: 'Scan the missing sides. If nothing is missing, neighbors do not share their corners: have the program that made it merge them.',
   };
+}
+
+function longestLoop(v: Values): string {
+  const tried =
+    v.triedMm === undefined
+      ? ''
+      : ` Merging corners up to ${amount(v.triedMm, 2)} mm apart did not close it.`;
+  return `The longest open loop is ${amount(v.longestLoopMm)} mm, ${percent(v.longestLoopShare)} of the size.${tried}`;
 }
 
 function multiShell(v: Values): Sentence {

@@ -24,6 +24,7 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     text: `A level floor of ${amount(v.areaCm2)} cm² lies under the piece, its top at z = ${amount(v.topMm)} mm${Number(v.tiltDegrees) > 0.3 ? `, tilted by ${amount(v.tiltDegrees, 2)}°; a level cut above it takes a wedge of the piece along` : ''}.`,
     hint: `If it is the table, cut it off: --cut "z=${unitsText(v.topUnits)} units".`,
   }),
+  STOPPED: () => ({ text: 'Stopped before it was done.', hint: 'Nothing was changed; ask again.' }),
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
   CANNOT_READ_FILE: (v) => ({

@@ -1,14 +1,24 @@
 import type { FileUnit, Size } from '../plan';
 import { formatLength, type Show } from '../units';
-import { amount, percent } from './sentence';
+import { offsetBecause } from './offsetWords';
+import { amount, counted, percent } from './sentence';
 import { UNIT_NAMES } from './unitNames';
 
-/** Why the size is what it is, one line each: method, scale, and what the range is made of. */
+/** Why the size is what it is, one line each: method, what is left out, scale, what the range is made of, area. */
 export function sizeBecause(size: Size, show: Show = 'both'): string[] {
-  return [methodLine(size), scaleLine(size), rangeLine(size, show)];
+  return [
+    methodLine(size),
+    ...leftOutLine(size),
+    scaleLine(size),
+    rangeLine(size, show),
+    ...areaLine(size),
+    ...(size.offsets === undefined ? [] : offsetBecause(size.offsets, show)),
+  ];
 }
 
-function methodLine({ method, closed, rims }: Size): string {
+function methodLine({ method, closed, rims, findings }: Size): string {
+  if (findings.some((f) => f.code === 'NOT_CLOSED' && f.values.part === 'winding'))
+    return 'The facets do not join: the volume is the flux through them about their middle, checked by how they wind about places in and around the piece.';
   if (method === 'field')
     return 'Shells overlap: the plain sum less what lies inside more than one of them, by winding number along lines.';
   if (closed)
@@ -16,6 +26,22 @@ function methodLine({ method, closed, rims }: Size): string {
       ? 'The surface is closed: its volume is exact by the divergence theorem, as far as the file goes.'
       : 'The surface is closed, flat at the cut: its volume follows from the divergence theorem.';
   return 'The open rims are closed by cones; the volume of the closed surface follows from the divergence theorem.';
+}
+
+function leftOutLine({ findings }: Size): string[] {
+  const sheets = findings.find(({ code, values }) => code === 'NOT_CLOSED' && values.part === 'sheets');
+  if (sheets === undefined) return [];
+  const { count } = sheets.values;
+  return [
+    `${counted(count, 'loose sheet')} ${count === 1 ? 'is' : 'are'} left out: the volume holds nothing of ${count === 1 ? 'it' : 'them'}.`,
+  ];
+}
+
+/** Where shells overlap or fold, facets of one lie inside another. */
+function areaLine({ findings }: Size): string[] {
+  return findings.some(({ code }) => code === 'SELF_INTERSECT')
+    ? ['The area counts the walls inside as well.']
+    : [];
 }
 
 function scaleLine({ scale }: Size): string {
@@ -33,6 +59,7 @@ function rangeLine({ doubts, extentsMm }: Size, show: Show): string {
     ['specks left out', doubts.islands],
     ['overlaps', doubts.overlaps],
     ['rounding in the file', doubts.coordinates],
+    ['merging corners', doubts.weld],
   ] as const;
   const told = parts
     .filter(([, half]) => half > 0)

@@ -1,4 +1,4 @@
-import { readScan, type ScanFile } from '../geometry';
+import { readScan, type Crew, type ScanFile } from '../geometry';
 import { planPour } from '../plan';
 import { good, type Outcome } from '../problem';
 import { drawPicture } from './picture';
@@ -8,6 +8,8 @@ import { sizeWish } from './sizeWish';
 /** The one thing a worker remembers: the last scan that could be read. */
 export interface Desk {
   scan?: ScanFile;
+  /** Threads that help with offsets. */
+  crew?: Crew;
 }
 
 /** Answers one request. Runs the same in a worker and in a test. */
@@ -16,7 +18,10 @@ export function answer(desk: Desk, request: Request, onProgress: (share: number)
     case 'open':
       return open(desk, request);
     case 'size':
-      return sizeWish(scanOf(desk), request.wish, onProgress);
+      return sizeWish(scanOf(desk), request.wish, {
+        onProgress,
+        ...(desk.crew === undefined ? {} : { crew: desk.crew }),
+      });
     case 'pour':
       return planPour(request.inputs);
     case 'picture':

@@ -1,14 +1,21 @@
 import { answer, type Desk } from './answer';
+import { startBrowserCrew } from './browserCrew';
 import type { Answers, FromWorker, Kind, ToWorker } from './protocol';
 
 /** The few things of a worker's own scope that are used here. */
 interface WorkerScope {
   onmessage: ((event: MessageEvent<ToWorker>) => void) | null;
   postMessage(message: FromWorker, transfer?: Transferable[]): void;
+  crossOriginIsolated: boolean;
+  navigator: { hardwareConcurrency: number };
 }
 
 const scope = globalThis as unknown as WorkerScope;
-const desk: Desk = {};
+const crew = startBrowserCrew(
+  () => new Worker(new URL('./fieldHelper.worker.ts', import.meta.url), { type: 'module' }),
+  { isIsolated: scope.crossOriginIsolated, cores: scope.navigator.hardwareConcurrency },
+);
+const desk: Desk = crew === undefined ? {} : { crew };
 
 scope.onmessage = ({ data: { id, request } }) => {
   try {

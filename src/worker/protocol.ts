@@ -1,6 +1,6 @@
 import type { Outcome, Problem } from '../problem';
 import type { UpAxis } from '../geometry';
-import type { FileUnit, Pour, PourInputs, Size, TapedExtent } from '../plan';
+import type { Accuracy, FileUnit, Pour, PourInputs, Size, TapedExtent } from '../plan';
 
 /** What the page and the worker say to each other. Plain data only; large buffers are transferred, not copied. */
 export type Request =
@@ -51,6 +51,9 @@ export interface SizeWish {
   taped?: TapedExtent;
   fileUnit?: FileUnit;
   cut?: CutWish;
+  /** Also the volumes of the body grown (or, negative, shrunk) by these distances. */
+  offsetsMm?: readonly number[];
+  accuracy?: Accuracy;
 }
 
 /** Heights along up. `atUnits` is in file units on the file's own zero, so that a picture can be cut alike. */

@@ -7,9 +7,9 @@ import type { CutWish, Sized, SizeWish } from './protocol';
 export function sizeWish(
   scan: ScanFile,
   wish: SizeWish,
-  onProgress: (share: number) => void,
+  help: Pick<SizeOptions, 'onProgress' | 'crew'>,
 ): Outcome<Sized> {
-  const size = sizeScan(scan, { ...optionsOf(wish), onProgress });
+  const size = sizeScan(scan, { ...optionsOf(wish), ...help });
   if (!size.ok) return size;
   const { mmPerUnit } = size.value.scale;
   const lowestMm = mmPerUnit * placedBounds(scan.mesh, { up: size.value.up, mmPerUnit: 1 }).min[2];
@@ -26,11 +26,13 @@ export function sizeWish(
   });
 }
 
-function optionsOf({ up, taped, fileUnit, cut }: SizeWish): SizeOptions {
+function optionsOf({ up, taped, fileUnit, cut, offsetsMm, accuracy }: SizeWish): SizeOptions {
   return {
     ...(up === undefined ? {} : { up }),
     ...(fileUnit === undefined ? {} : { fileUnit }),
     ...(taped === undefined ? {} : { taped: [taped] }),
+    ...(offsetsMm === undefined ? {} : { offsetsMm }),
+    ...(accuracy === undefined ? {} : { accuracy }),
     ...(cut === undefined ? {} : { cuts: [cutOf(cut)] }),
   };
 }

@@ -25,7 +25,7 @@ const scan = {
   findings: [],
 };
 
-const size = (wish: SizeWish) => sizeWish(scan, wish, () => undefined);
+const size = (wish: SizeWish) => sizeWish(scan, wish, {});
 
 describe('cutting the table off', () => {
   it('finds the table and says where its top is above the lowest point', () => {

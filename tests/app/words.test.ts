@@ -37,7 +37,14 @@ describe('a sentence on the page', () => {
   const problems: Problem[] = [
     bad('SCALE_UNKNOWN', { tallUnits: 1, wideUnits: 1, deepUnits: 1 }).problem,
     bad('FLOOR_FOUND', { areaCm2: 100, topMm: 3, topUnits: 3 }).problem,
-    bad('NOT_CLOSED', { doubtShare: 1, doubtCm3: 1, volumeCm3: 1, largestRimMm: 9, floorUnits: 3 }).problem,
+    bad('NOT_CLOSED', {
+      doubtShare: 1,
+      doubtCm3: 1,
+      volumeCm3: 1,
+      longestLoopMm: 9,
+      longestLoopShare: 0.5,
+      floorUnits: 3,
+    }).problem,
     bad('UNSUPPORTED_FORMAT', { format: 'txt', known: 'stl, obj' }).problem,
     bad('MIN_FILL_UNKNOWN', { freeRiseKgM3: 96 }).problem,
   ];

@@ -261,21 +261,6 @@ describe('quantities on the command line', () => {
   });
 });
 
-describe('options of later stages say so', () => {
-  it.each([
-    ['--accuracy', 'fine'],
-    ['--offset', '10mm'],
-    ['--voxel', '1mm'],
-    ['--workers', '2'],
-  ])('%s', (option, value) => {
-    const { error } = document(['size', BOX, '--file-unit', 'mm', option, value]);
-    expect(error).toMatchObject({ code: 'NOT_BUILT_YET' });
-    expect(error!.text).toContain(option);
-    expect(error!.text).toContain('not built yet');
-    expect(call(['size', BOX, '--file-unit', 'mm', option, value]).exit).toBe(2);
-  });
-});
-
 it('a misspelt option is answered with the one that was meant', () => {
   const words = call(['size', BOX, '--file-unti', 'mm']);
   expect(words).toMatchObject({ exit: 2, out: '' });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sizeScan, type Size } from '../../src/plan';
+import { say } from '../../src/words/say';
+import { sizeBecause } from '../../src/words/sizeWords';
 import { expectClose } from '../support/close';
 import { valueOf } from '../support/outcome';
 import { withTriangles, trianglesOf } from '../support/meshTools';
@@ -44,6 +46,29 @@ describe.each<[string, Size]>([
       status: 'fine',
       values: { count: truth.t_junctions!.length, effectCm3: 0 },
     });
+  });
+});
+
+describe('the fin, a sheet without thickness', () => {
+  const sheets = whole.findings.find((f) => f.code === 'NOT_CLOSED' && f.values.part === 'sheets');
+
+  it('is left out and named, and what is left is the body to the last digit', () => {
+    expect(sheets).toMatchObject({ status: 'look', values: { count: 1 } });
+    expectClose(whole.volumeCm3.value, finless.volumeCm3.value, 1e-12, 'volume');
+    expectClose(whole.areaCm2, finless.areaCm2, 1e-12, 'area');
+    for (const k of [0, 1, 2]) expectClose(whole.extentsMm[k]!, finless.extentsMm[k]!, 1e-12, 'extent');
+  });
+
+  it('widens the range by nothing: the tape alone is in doubt, three times 1 mm in 520', () => {
+    const { value, low, high } = whole.volumeCm3;
+    expectClose(high - low, finless.volumeCm3.high - finless.volumeCm3.low, 1e-12, 'width of the range');
+    expect((high - low) / 2 / value).toBeLessThan(3.1 / truth.tape_wide_mm!);
+  });
+
+  it('the words say what is left out, and that it is not in the volume', () => {
+    expect(say(sheets!).text).toBe('1 loose sheet left out.');
+    expect(sizeBecause(whole)).toContain('1 loose sheet is left out: the volume holds nothing of it.');
+    expect(sizeBecause(finless).join(' ')).not.toContain('sheet');
   });
 });
 

@@ -1,5 +1,7 @@
 import { expect, it } from 'vitest';
 import { sizeScan } from '../../src/plan';
+import { say } from '../../src/words/say';
+import { sizeBecause } from '../../src/words/sizeWords';
 import { expectClose } from '../support/close';
 import { valueOf } from '../support/outcome';
 import { sampleScan, truthOf } from '../support/samples';
@@ -36,6 +38,13 @@ it('names the overlap, with what it would have added', () => {
     part: 'bodies',
     count: 2,
   });
+});
+
+it('the area is that of all facets, more than that of the union, and the words say so', () => {
+  expect(100 * size.areaCm2).toBeGreaterThan(truth.area_mm2);
+  const overlap = size.findings.find((f) => f.code === 'SELF_INTERSECT')!;
+  expect(say(overlap).hint).toContain('The area counts the walls inside as well.');
+  expect(sizeBecause(size)).toContain('The area counts the walls inside as well.');
 });
 
 it('names as many doubled and turned facets as the generator made, and the one edge of four facets', () => {

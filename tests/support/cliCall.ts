@@ -40,7 +40,9 @@ export function call(args: readonly string[], desk: Desk = {}): Called {
     },
     isTerminal: desk.isTerminal ?? false,
   };
-  called.exit = run(args, io, '0.0.0-test');
+  const exit = run(args, io, '0.0.0-test');
+  if (exit instanceof Promise) throw new Error('call: this call takes its time, use callAsync');
+  called.exit = exit;
   return called;
 }
 

@@ -68,11 +68,11 @@ function FindingRow({ no, finding, effect }: { no: number; finding: Problem; eff
   );
 }
 
-/** Holes widen the range both ways; every other effect has a sign. */
+/** Holes, rounding and merged corners widen the range both ways; every other effect has a sign. */
 function effectWords({ code, values: { effectCm3 } }: Problem): string {
   if (typeof effectCm3 !== 'number') return 'not told';
   if (effectCm3 === 0) return 'none';
   const size = `${amount(Math.abs(effectCm3), 3)} cm³`;
-  if (code === 'NOT_CLOSED' || code === 'PRECISION') return `± ${size}`;
+  if (code === 'NOT_CLOSED' || code === 'PRECISION' || code === 'WELDED') return `± ${size}`;
   return `${effectCm3 < 0 ? '−' : '+'} ${size}`;
 }

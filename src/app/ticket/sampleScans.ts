@@ -1,7 +1,10 @@
 import type { ScanSource } from '../../worker/engine';
 import capsule from '../../../sample-meshes/capsule-r20-l60.stl?url';
 import hollow from '../../../sample-meshes/hollow-sphere-50-44.stl?url';
+import eel from '../../../sample-meshes/lamp-eel-scan.stl?url';
+import hand from '../../../sample-meshes/lighthouse-hand-scan.stl?url';
 import troll from '../../../sample-meshes/quay-troll-scan.stl?url';
+import rock from '../../../sample-meshes/singing-rock-scan.obj?url';
 import sphere from '../../../sample-meshes/sphere-r50.stl?url';
 import torus from '../../../sample-meshes/torus-r50-r12.stl?url';
 
@@ -20,6 +23,24 @@ export const SAMPLE_SCANS: readonly SampleScan[] = [
     url: troll,
     about:
       'a made-up sculpt as a scanner leaves it: unit lost, y up, neck open, holes and specks. A tape reads 290.85 mm tall',
+  },
+  {
+    name: 'lighthouse-hand-scan.stl',
+    title: "Lighthouse Giant's hand",
+    url: hand,
+    about: 'in mm, z up; the thumb is a shell of its own that reaches into the palm, facets are turned over',
+  },
+  {
+    name: 'singing-rock-scan.obj',
+    title: 'Singing Rock',
+    url: rock,
+    about: 'in inches, z up; inside out, and the board it stands on is in the scan',
+  },
+  {
+    name: 'lamp-eel-scan.stl',
+    title: 'Lamp Eel',
+    url: eel,
+    about: '3 % too small, z up; its fin is a sheet without thickness. A tape reads 520 mm wide',
   },
   { name: 'sphere-r50.stl', title: 'Sphere', url: sphere, about: 'radius 50 mm, z up' },
   { name: 'capsule-r20-l60.stl', title: 'Capsule', url: capsule, about: '100 mm tall, radius 20 mm, z up' },

@@ -8,12 +8,15 @@ import { assumptionJson, findingJson, type Envelope } from '../envelope';
 import type { Io } from '../io';
 import { quantityOption } from '../quantity';
 import { answer, complain, exitOfAnswer, showOf } from '../report';
-import { LATER_SCAN_OPTIONS, notBuiltYet, SCAN_OPTIONS, scanOptionGiven, sizeOf } from '../scanOptions';
+import { FIELD_OPTIONS, notBuiltYet, SCAN_OPTIONS, scanOptionGiven, sizeOf } from '../scanOptions';
+
+/** A batch asks for no offsets until cores are built. */
+const LATER_FIELD_OPTIONS = FIELD_OPTIONS.map((option) => ({ ...option, about: 'not built yet' }));
 
 export const batch: CommandSpec = {
   name: 'batch',
   about: 'Grams of A and B to weigh for a cavity, and the chance that it comes up short',
-  options: [...BATCH_OPTIONS, ...SCAN_OPTIONS, ...LATER_BATCH_OPTIONS, ...LATER_SCAN_OPTIONS],
+  options: [...BATCH_OPTIONS, ...SCAN_OPTIONS, ...LATER_BATCH_OPTIONS, ...LATER_FIELD_OPTIONS],
   run: ({ options, io }) => {
     const planned = planOf(options, io);
     if (!planned.ok) return complain(planned.problem, options, io, textOf(options, 'scan'));
@@ -34,7 +37,7 @@ interface Planned {
 }
 
 function planOf(options: OptionValues, io: Io): Outcome<Planned> {
-  const built = notBuiltYet(options, [...LATER_BATCH_OPTIONS, ...LATER_SCAN_OPTIONS]);
+  const built = notBuiltYet(options, [...LATER_BATCH_OPTIONS, ...LATER_FIELD_OPTIONS]);
   if (!built.ok) return built;
   const foam = batchOptions(options, io);
   if (!foam.ok) return foam;

@@ -1,9 +1,12 @@
 import { bad, good, type Outcome } from '../../problem';
 import { COORDINATE_LIMIT, type ScanFile } from './scanFile';
-import { weldSoup } from './weld';
+import { endWelding, startWelding, weldFacets } from './weld';
 
 const HEADER_BYTES = 84;
 const FACET_BYTES = 50;
+
+/** Facets welded at a time: what is read is never held twice. */
+const CHUNK_FACETS = 8192;
 
 /** Is the file exactly as long as its facet count says? Then it is binary, whatever its header text claims. */
 export function fitsBinaryStl(bytes: Uint8Array): boolean {
@@ -36,27 +39,32 @@ export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
     );
   }
   if (count === 0) return bad('NO_TRIANGLES', {}, { byte: 80 });
-  const soup = new Float32Array(9 * count);
+  const welding = startWelding(3 * count);
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const chunk = new Float32Array(9 * Math.min(count, CHUNK_FACETS));
   let largest = 0;
-  for (let facet = 0, q = 0; facet < count; facet++) {
-    const at = HEADER_BYTES + FACET_BYTES * facet + 12;
-    for (let k = 0; k < 36; k += 4) {
-      const x = view.getFloat32(at + k, true);
-      const size = Math.abs(x);
-      if (!(size <= COORDINATE_LIMIT)) {
-        return bad(
-          Number.isFinite(x) ? 'COORD_RANGE' : 'BAD_NUMBER',
-          { text: String(x), facet: facet + 1, limit: COORDINATE_LIMIT },
-          { byte: at + k },
-        );
+  for (let first = 0; first < count; first += CHUNK_FACETS) {
+    const facets = Math.min(CHUNK_FACETS, count - first);
+    for (let facet = first, q = 0; facet < first + facets; facet++) {
+      const at = HEADER_BYTES + FACET_BYTES * facet + 12;
+      for (let k = 0; k < 36; k += 4) {
+        const x = view.getFloat32(at + k, true);
+        const size = Math.abs(x);
+        if (!(size <= COORDINATE_LIMIT)) {
+          return bad(
+            Number.isFinite(x) ? 'COORD_RANGE' : 'BAD_NUMBER',
+            { text: String(x), facet: facet + 1, limit: COORDINATE_LIMIT },
+            { byte: at + k },
+          );
+        }
+        if (size > largest) largest = size;
+        chunk[q++] = x;
       }
-      if (size > largest) largest = size;
-      soup[q++] = x;
     }
+    weldFacets(welding, new Int32Array(chunk.buffer, 0, 9 * facets));
   }
   return good({
-    mesh: weldSoup(soup),
+    mesh: endWelding(welding),
     format: 'stl',
     trianglesRead: count,
     coordinateStep: float32Step(largest),

@@ -19,15 +19,19 @@ export function weldPoints(points: Float32Array | Float64Array): {
   positions: Float64Array;
   index: Int32Array;
 } {
-  const isSingle = points instanceof Float32Array;
   const words = new Int32Array(
     points.buffer,
     points.byteOffset,
     (points.length * points.BYTES_PER_ELEMENT) / 4,
   );
-  const { distinct, index } = isSingle ? weldTriples(words) : weldSextets(words);
-  const found = isSingle ? new Float32Array(distinct.buffer) : new Float64Array(distinct.buffer);
-  return { positions: Float64Array.from(found.subarray(0, distinct.length / (isSingle ? 1 : 2))), index };
+  if (points instanceof Float32Array) {
+    const welding = startWelding(points.length / 3);
+    weldFacets(welding, words);
+    const { positions, triangles } = endWelding(welding);
+    return { positions, index: triangles };
+  }
+  const { distinct, index } = weldSextets(words);
+  return { positions: new Float64Array(distinct.buffer), index };
 }
 
 /** A triangle soup (nine numbers a triangle) as an indexed mesh. */
@@ -42,18 +46,35 @@ interface Welded {
   index: Int32Array;
 }
 
+/** Corners of three 32-bit words as they come in, so that a file need not be held as a soup beside its mesh. */
+export interface Welding {
+  distinct: Int32Array;
+  count: number;
+  index: Int32Array;
+  /** Corners so far. */
+  corners: number;
+  table: Int32Array;
+}
+
+export const startWelding = (corners: number): Welding => ({
+  // A closed mesh has about half as many vertices as triangles: a sixth of its corners.
+  distinct: new Int32Array(3 * Math.max(64, corners >> 2)),
+  count: 0,
+  index: new Int32Array(corners),
+  corners: 0,
+  table: newTable(corners / 3),
+});
+
 /**
- * Points of three 32-bit words. Written out for speed: this loop reads every corner of a binary STL. Neighbors in a file mostly
+ * Adds whole facets: nine words each. Written out for speed: this loop sees every corner of a binary STL. Neighbors in a file mostly
  * share corners, so those of the facet before are tried first.
  */
-function weldTriples(words: Int32Array): Welded {
-  const corners = words.length / 3;
-  const index = new Int32Array(corners);
-  // A closed mesh has about half as many vertices as triangles: a sixth of its corners.
-  let distinct = new Int32Array(3 * Math.max(64, corners >> 2));
-  let table = newTable(corners / 3);
-  let count = 0;
-  for (let i = 0, at = 0; i < corners; i++, at += 3) {
+export function weldFacets(welding: Welding, words: Int32Array): void {
+  const { index } = welding;
+  let { distinct, count, table } = welding;
+  const first = welding.corners;
+  const end = first + words.length / 3;
+  for (let i = first, at = 0; i < end; i++, at += 3) {
     const a = unsignedZero(words[at]!);
     const b = unsignedZero(words[at + 1]!);
     const c = unsignedZero(words[at + 2]!);
@@ -80,7 +101,12 @@ function weldTriples(words: Int32Array): Welded {
     }
     index[i] = v;
   }
-  return { distinct: distinct.slice(0, 3 * count), index };
+  Object.assign(welding, { distinct, count, table, corners: end });
+}
+
+/** The welded mesh of float32 words. */
+export function endWelding({ distinct, count, index }: Welding): TriangleMesh {
+  return { positions: Float64Array.from(new Float32Array(distinct.buffer, 0, 3 * count)), triangles: index };
 }
 
 /** The vertex of the facet that ends before corner `facet` with these words, or -1. */

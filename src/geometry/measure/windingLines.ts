@@ -89,6 +89,46 @@ function summed(spacing: number, signed: number, doubled: number[], negative: nu
   };
 }
 
+/** A stretch of one line inside the body: its length and the triangles (3 * number) where it enters and leaves. */
+export interface Stretch {
+  lengthMm: number;
+  enter: number;
+  leave: number;
+  /** Cross-section that the line stands for. */
+  cellMm2: number;
+}
+
+/** Calls `visit` for every stretch of the lines along one axis on which the winding number is 1 or more. */
+export function insideStretches(
+  mesh: TriangleMesh,
+  bounds: Bounds,
+  { axis, across }: { axis: Axis; across: number },
+  visit: (stretch: Stretch) => void,
+): void {
+  const lattice = makeLattice(bounds, axis, across);
+  collectCrossings(mesh, [lattice]);
+  const { found, columns, rows, spacing } = lattice;
+  const order = sortByLine(found, columns * rows);
+  for (let line = 0; line < columns * rows; line++) {
+    let winding = 0;
+    let enter = -1;
+    for (let i = order.start[line]!; i < order.start[line + 1]!; i++) {
+      const c = order.crossing[i]!;
+      const wasInside = winding >= 1;
+      winding += found.sign[c]!;
+      if (wasInside === winding >= 1) continue;
+      if (!wasInside) enter = c;
+      else
+        visit({
+          lengthMm: found.x[c]! - found.x[enter]!,
+          enter: found.triangle[enter]!,
+          leave: found.triangle[c]!,
+          cellMm2: spacing * spacing,
+        });
+    }
+  }
+}
+
 interface Lattice {
   /** Offsets of x, y and z within a vertex's three numbers. */
   kx: number;
@@ -119,6 +159,7 @@ function makeLattice({ min, max }: Bounds, axis: Axis, across: number): Lattice 
       line: new Int32Array(1 << 15),
       x: new Float64Array(1 << 15),
       sign: new Int8Array(1 << 15),
+      triangle: new Int32Array(1 << 15),
       count: 0,
     },
   };
@@ -128,6 +169,8 @@ interface Crossings {
   line: Int32Array;
   x: Float64Array;
   sign: Int8Array;
+  /** 3 * number of the triangle that was crossed. */
+  triangle: Int32Array;
   count: number;
 }
 
@@ -182,23 +225,31 @@ function crossRow(p: Float64Array, triangles: Int32Array, t: number, row: number
   const sign = upColumn > downColumn ? -1 : 1;
   for (let c = Math.min(upColumn, downColumn) + 1; c <= Math.max(upColumn, downColumn); c++) {
     const share = (lattice.y0 + c * lattice.spacing - upY) / (downY - upY);
-    record(found, row * lattice.columns + c, upX + Math.min(1, Math.max(0, share)) * (downX - upX), sign);
+    record(found, row * lattice.columns + c, upX + Math.min(1, Math.max(0, share)) * (downX - upX), sign, t);
   }
 }
 
-function record(found: Crossings, line: number, x: number, sign: number): void {
+function record(found: Crossings, line: number, x: number, sign: number, t: number): void {
   if (found.count === found.line.length) {
-    const line2 = new Int32Array(2 * found.count),
-      x2 = new Float64Array(2 * found.count),
-      sign2 = new Int8Array(2 * found.count);
-    line2.set(found.line);
+    found.line = widened(found.line);
+    found.triangle = widened(found.triangle);
+    const x2 = new Float64Array(2 * found.count);
     x2.set(found.x);
+    found.x = x2;
+    const sign2 = new Int8Array(2 * found.count);
     sign2.set(found.sign);
-    Object.assign(found, { line: line2, x: x2, sign: sign2 });
+    found.sign = sign2;
   }
   found.line[found.count] = line;
   found.x[found.count] = x;
+  found.triangle[found.count] = t;
   found.sign[found.count++] = sign;
+}
+
+function widened(ints: Int32Array): Int32Array {
+  const wider = new Int32Array(2 * ints.length);
+  wider.set(ints);
+  return wider;
 }
 
 /** Counting sort by line, then each short list by x. */

@@ -1,0 +1,49 @@
+import { extentsOf, type Bounds } from '../geometry';
+
+/** How fine the field is; `normal` is assumed and said when nothing is given. */
+export const ACCURACIES = ['fast', 'normal', 'fine'] as const;
+export type Accuracy = (typeof ACCURACIES)[number];
+
+/** Voxels spent on the box around the grown body. Chosen here: 1 mm on a piece of 250 mm is about normal; fine still fits a browser tab. */
+const VOXELS: Record<Accuracy, number> = { fast: 1.2e6, normal: 9e6, fine: 7e7 };
+
+/** Most voxels that are spent because something is small: an eighth of a gigabyte at a byte and a half each. */
+const MOST_VOXELS = 9e7;
+
+/** A level this many voxels from the surface, and a wall this many voxels thick, are told apart well. Chosen here. */
+const VOXELS_TO_LEVEL = 4;
+const VOXELS_ACROSS_WALL = 2;
+
+/** Why the voxel is what it is: the size of the piece, the offset nearest to its surface, its thinnest walls, or because it was given. */
+export interface VoxelChoice {
+  voxelMm: number;
+  because: 'size' | 'offset' | 'wall' | 'given';
+}
+
+/**
+ * The edge of the voxels for the levels asked for: from the size of the piece, finer where a level runs close to the surface or walls
+ * are thin, as far as memory goes. Two digits.
+ */
+export function chooseVoxel(wanted: {
+  bounds: Bounds;
+  offsetsMm: readonly number[];
+  thinnestMm: number | undefined;
+  accuracy: Accuracy;
+  voxelMm?: number;
+}): VoxelChoice {
+  if (wanted.voxelMm !== undefined) return { voxelMm: wanted.voxelMm, because: 'given' };
+  const outwardMm = Math.max(0, ...wanted.offsetsMm);
+  const boxMm3 = extentsOf(wanted.bounds).reduce((product, mm) => product * (mm + 2 * outwardMm), 1);
+  const edgeFor = (voxels: number): number => Math.cbrt(boxMm3 / voxels);
+  const bySize = edgeFor(VOXELS[wanted.accuracy]);
+  const finest = edgeFor(Math.max(MOST_VOXELS, VOXELS[wanted.accuracy]));
+  const nearest = Math.min(...wanted.offsetsMm.map(Math.abs).filter((mm) => mm > 0)) / VOXELS_TO_LEVEL;
+  const wall = (wanted.thinnestMm ?? Infinity) / VOXELS_ACROSS_WALL;
+  if (bySize <= Math.min(nearest, wall)) return { voxelMm: twoDigits(bySize), because: 'size' };
+  return {
+    voxelMm: twoDigits(Math.max(finest, Math.min(nearest, wall))),
+    because: wall < nearest ? 'wall' : 'offset',
+  };
+}
+
+const twoDigits = (mm: number): number => Number(mm.toPrecision(2));

@@ -1,0 +1,23 @@
+import type { UpAxis } from '../geometry';
+import type { Cut } from './cuts';
+import type { OffsetOptions } from './offsets';
+import type { FileUnit, Span, TapedExtent } from './scale';
+
+/** How a scan is to be taken, and what to measure beside its volume. */
+export interface SizeOptions {
+  fileUnit?: FileUnit;
+  taped?: readonly TapedExtent[];
+  span?: Span;
+  /** Which axis of the file is up as poured; +z is assumed, and said, when it is not given. */
+  up?: UpAxis;
+  cuts?: readonly Cut[];
+  /** Volumes of the body grown (positive) or shrunk (negative) by these distances, all round. */
+  offsetsMm?: readonly number[];
+  accuracy?: OffsetOptions['accuracy'];
+  /** Edge of the field's voxels; chosen from the piece when left out. */
+  voxelMm?: number;
+  /** Threads that help with the field. */
+  crew?: OffsetOptions['crew'];
+  shouldStop?: () => boolean;
+  onProgress?: (share: number) => void;
+}

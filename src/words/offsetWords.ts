@@ -1,0 +1,19 @@
+import type { Offsets } from '../plan';
+import { formatLength, type Show } from '../units';
+
+/** Why the field was as fine as it was, and what its offsets are of. */
+export function offsetBecause({ voxel, accuracy, volumes }: Offsets, show: Show = 'both'): string[] {
+  const edge = formatLength(voxel.voxelMm, show);
+  const why = {
+    given: 'as you said',
+    size: `from the size of the piece (accuracy ${accuracy})`,
+    offset: 'so that the offset nearest to the surface is told apart from it',
+    wall: 'so that the thinnest walls are more than a voxel thick',
+  }[voxel.because];
+  const field = `Offsets by a distance field of voxels of ${edge}, ${why}; the distances are exact, the voxels only add them up.`;
+  if (volumes[0]?.envelopeCm3 === undefined) return [field];
+  return [
+    field,
+    'The piece is hollow: an offset of the solid narrows its hollow too. Silicone and jacket go round the envelope, foam fills the solid; both are given.',
+  ];
+}
