@@ -1,6 +1,8 @@
 /** Shapes only: readers, repair, measures. Lengths in mm once a mesh is placed. */
 export { cutMesh, type CutMesh, type CutPlane } from './cut';
-export { buildField, measureLevels, type Field, type FieldOptions } from './field/buildField';
+export { buildField, type Field } from './field/buildField';
+export type { FieldOptions } from './field/fieldOptions';
+export { measureLevels } from './field/measureLevels';
 export { distanceFunction } from './field/distanceAt';
 export { runFieldTask, type FieldTask } from './field/fieldTask';
 export type { LevelVolume } from './field/levelVolume';

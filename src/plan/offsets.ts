@@ -29,6 +29,8 @@ export interface Offsets {
   volumes: OffsetVolume[];
   voxel: VoxelChoice;
   accuracy: Accuracy;
+  /** The volume of the body by the field, beside the one of the size, and how well they should agree. */
+  check: { fieldCm3: number; differenceCm3: number; toleranceCm3: number };
   /** Walls thinner than the voxel: nothing of them is left inward, and the grid alone would not see them. */
   thin?: { thinnestMm: number; areaCm2: number };
 }
@@ -61,6 +63,7 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
     options.onProgress?.(hasVoids ? from + share / 2 : share);
   const levels = levelsOf(solid.chain, solid, voxel.voxelMm, { ...options, onProgress: halved(0) });
   if (!levels.ok) return levels;
+  const [check, ...volumesMm3] = levels.value;
   const around = hasVoids
     ? levelsOf(solid.envelope, solid, voxel.voxelMm, { ...options, onProgress: halved(0.5) })
     : undefined;
@@ -70,9 +73,9 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
       offsetEstimate(solid, scale, level, { offsetMm, voxelMm: voxel.voxelMm });
     return {
       offsetMm,
-      volumeCm3: estimate(levels.value[i]!),
-      areaCm2: levels.value[i]!.areaMm2 / 100,
-      ...(around === undefined ? {} : { envelopeCm3: estimate(around.value[i]!) }),
+      volumeCm3: estimate(volumesMm3[i]!),
+      areaCm2: volumesMm3[i]!.areaMm2 / 100,
+      ...(around === undefined ? {} : { envelopeCm3: estimate(around.value[i + 1]!) }),
     };
   });
   const thin = walls.thinnerThan(voxel.voxelMm);
@@ -80,6 +83,11 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
     volumes,
     voxel,
     accuracy,
+    check: {
+      fieldCm3: check!.volumeMm3 / MM3_PER_CM3,
+      differenceCm3: (check!.volumeMm3 - solid.volumeMm3) / MM3_PER_CM3,
+      toleranceCm3: (fieldDoubtMm3(check!, voxel.voxelMm) + solid.doubt.overlapMm3) / MM3_PER_CM3,
+    },
     ...(thin.areaMm2 > 0 ? { thin: { thinnestMm: thin.thinnestMm, areaCm2: thin.areaMm2 / 100 } } : {}),
   });
 }
@@ -106,8 +114,12 @@ function levelsOf(
   voxelMm: number,
   options: OffsetOptions,
 ): Outcome<LevelVolume[]> {
-  const field = buildField(chain, bounds, { ...options, voxelMm, levelsMm: options.offsetsMm });
-  return field.ok ? measureLevels(field.value, options.offsetsMm) : field;
+  // The body itself comes along, as a check of its volume on a way of its own.
+  const levelsMm = [0, ...options.offsetsMm];
+  const field = buildField(chain, bounds, { ...options, voxelMm, levelsMm });
+  if (!field.ok) return field;
+  const isAsked = options.offsetsMm.includes(0);
+  return measureLevels(field.value, levelsMm, (level) => level === 0 && !isAsked);
 }
 
 /**
@@ -122,9 +134,7 @@ function offsetEstimate(
 ): Estimate {
   const growth = Math.max(1, level.areaMm2 / areaMm2);
   const half = Math.hypot(
-    level.doubtMm3,
-    FIELD_SHARE * level.volumeMm3,
-    FIELD_LAYER_VOXELS * voxelMm * level.areaMm2,
+    fieldDoubtMm3(level, voxelMm),
     growth * (doubt.capsMm3 + doubt.weldMm3),
     doubt.overlapMm3,
     scale.doubtShare * Math.abs(3 * level.volumeMm3 - offsetMm * level.areaMm2),
@@ -138,3 +148,6 @@ function offsetEstimate(
     from: scale.from === 'taped' ? 'taped' : 'scanned',
   };
 }
+
+const fieldDoubtMm3 = ({ doubtMm3, volumeMm3, areaMm2 }: LevelVolume, voxelMm: number): number =>
+  Math.hypot(doubtMm3, FIELD_SHARE * volumeMm3, FIELD_LAYER_VOXELS * voxelMm * areaMm2);

@@ -248,9 +248,15 @@ function table({ cuts, floor, removedCm3, solid, scale }: SizeFacts): Problem[] 
 function offsetFindings({ offsets, offsetsWanted }: SizeFacts): Problem[] {
   if (!offsetsWanted) return [];
   if (offsets === undefined) return [finding('NOT_CLOSED', 'unknown', { part: 'offsets' })];
-  if (offsets.thin === undefined) return [];
-  const { thinnestMm, areaCm2 } = offsets.thin;
-  return [finding('THIN', 'look', { thinnestMm, areaCm2, voxelMm: offsets.voxel.voxelMm })];
+  const found: Problem[] = [];
+  const { fieldCm3, differenceCm3, toleranceCm3 } = offsets.check;
+  if (Math.abs(differenceCm3) > toleranceCm3)
+    found.push(finding('SELF_INTERSECT', 'look', { part: 'check', fieldCm3, differenceCm3 }));
+  if (offsets.thin !== undefined) {
+    const { thinnestMm, areaCm2 } = offsets.thin;
+    found.push(finding('THIN', 'look', { thinnestMm, areaCm2, voxelMm: offsets.voxel.voxelMm }));
+  }
+  return found;
 }
 
 /** A cut that takes nothing misses the piece; one that takes more than it leaves may be a slip of the pen. Chosen here. */

@@ -88,6 +88,8 @@ const VALUES: Problem['values'] = {
   distanceMm: 250_000,
   longestMm: 12,
   thinnestMm: 0.4,
+  fieldCm3: 4430,
+  differenceCm3: -6,
   voxelMm: 1,
   unit: 'mm',
   by: 'tall',

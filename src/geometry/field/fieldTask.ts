@@ -54,7 +54,8 @@ export type FieldTask = BuildTask | LevelsTask;
 
 /** Counters of the team. */
 const [PLANES_NEAR, PLANES_SUM, PLANES_REST, SLOTS] = [0, 1, 2, 3] as const;
-const SLOT_RUN = 512;
+/** Slots that a thread takes at a time. */
+export const SLOT_RUN = 512;
 
 /** One member's part of a task; every member runs this. Throws TeamStopped. */
 export function runFieldTask(task: FieldTask, id: number, onTake?: () => void): void {

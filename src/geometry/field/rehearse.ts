@@ -1,5 +1,6 @@
 import type { TriangleMesh } from '../triangleMesh';
-import { buildField, measureLevels } from './buildField';
+import { buildField } from './buildField';
+import { measureLevels } from './measureLevels';
 
 /**
  * Runs the whole field once on a small ball, so that this thread's code is compiled before a scan is ready: a helper has nothing else to do

@@ -1,0 +1,100 @@
+import { bad, good, type Outcome } from '../../problem';
+import { newControl } from '../parallel/team';
+import { canShareMemory } from '../parallel/crew';
+import type { Field } from './buildField';
+import { SLOT_RUN, type LevelsTask } from './fieldTask';
+import { sharedBytes, sharedFloats, sharedInts } from './fieldSurface';
+import { cellCount, octantGrid } from './grid';
+import { HALF_DIAGONAL, marginMm, SUM, SUMS } from './levels';
+import { fromOctants, fromSample, isGoodEnough, sampledVolume, type LevelVolume } from './levelVolume';
+import { newTimings, runTogether } from './runTogether';
+
+/**
+ * Volumes of the levels, in the order asked. A level that is only a check need not be better than the sample makes it.
+ * Levels beyond the field's reach are a slip of ours. Errors: STOPPED.
+ */
+export function measureLevels(
+  field: Field,
+  levelsMm: readonly number[],
+  isOnlyCheck: (levelMm: number) => boolean = () => false,
+): Outcome<LevelVolume[]> {
+  const { grid, options, reachMm } = field;
+  const stepMm = grid.spacingMm;
+  for (const level of levelsMm)
+    if (Math.abs(level) + marginMm(stepMm) > reachMm + 1e-9 * stepMm)
+      throw new Error(`measureLevels: expected levels within ${reachMm} mm, got ${level}`);
+  const task = newLevelsTask(field, levelsMm);
+  if (!runTogether(task, options, [0.4, 0.8])) return bad('STOPPED');
+  const sums = levelsMm.map((_, l) => totals(task, l));
+  const sampled = sums.map((one) => sampledVolume(one, stepMm));
+  const poor = levelsMm.filter((level, l) => !isGoodEnough(sampled[l]!) && !isOnlyCheck(level));
+  if (poor.length === 0) return good(sampled.map(fromSample));
+  const rest: LevelsTask = {
+    ...task,
+    kind: 'rest',
+    control: newControl(canShareMemory() && task.size > 1),
+    levelsMm: poor,
+    planeSums: newPlaneSums(field, poor.length),
+    timings: newTimings(options, task.size, canShareMemory() && task.size > 1),
+  };
+  if (!runTogether(rest, options, [0.8, 1])) return bad('STOPPED');
+  return good(
+    levelsMm.map((level, l) => {
+      if (!poor.includes(level)) return fromSample(sampled[l]!);
+      sums[l]![SUM.rest] = totals(rest, poor.indexOf(level))[SUM.rest]!;
+      return fromOctants(sums[l]!, stepMm);
+    }),
+  );
+}
+
+function newLevelsTask(field: Field, levelsMm: readonly number[]): LevelsTask {
+  const { grid, task, options } = field;
+  const isShared = task.size > 1 && canShareMemory();
+  const cells = cellCount(grid);
+  const slots = cells + SLOT_RUN * task.size;
+  // Then some octants near a level may lie on the other side of the surface than their voxel's center.
+  const closeMm = marginMm(grid.spacingMm) + (HALF_DIAGONAL * grid.spacingMm) / 2;
+  const isClose = levelsMm.some((level) => Math.abs(level) <= closeMm);
+  const octants = cellCount(octantGrid(grid));
+  return {
+    kind: 'levels',
+    control: newControl(isShared),
+    size: task.size,
+    levelsMm: [...levelsMm],
+    field: {
+      grid,
+      positions: task.positions,
+      triangles: task.triangles,
+      heads: task.heads,
+      next: task.next,
+      nearest: task.nearests[0]!,
+      winding: task.windings[0]!,
+      site: task.site,
+      slotOf: sharedInts(cells, isShared),
+      feet: sharedFloats(4 * slots, isShared),
+      owner: sharedInts(slots, isShared),
+    },
+    octants: isClose
+      ? {
+          chain: task.chain,
+          windings: task.windings.map(() => new Int16Array(sharedBytes(2 * octants, isShared), 0, octants)),
+        }
+      : undefined,
+    planeSums: newPlaneSums(field, levelsMm.length),
+    timings: newTimings(options, task.size, isShared),
+  };
+}
+
+function newPlaneSums({ grid, task }: Field, levels: number): Float64Array {
+  const length = SUMS * levels * grid.nz;
+  return new Float64Array(sharedBytes(8 * length, canShareMemory() && task.size > 1), 0, length);
+}
+
+/** Sums of one level over the planes, in their order. */
+function totals({ planeSums, levelsMm, field }: LevelsTask, level: number): Float64Array {
+  const sums = new Float64Array(SUMS);
+  for (let k = 0; k < field.grid.nz; k++)
+    for (let place = 0; place < SUMS; place++)
+      sums[place]! += planeSums[(k * levelsMm.length + level) * SUMS + place]!;
+  return sums;
+}
