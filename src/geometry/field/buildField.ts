@@ -5,6 +5,7 @@ import type { Bounds, TriangleMesh } from '../triangleMesh';
 import type { BuildTask } from './fieldTask';
 import {
   fieldSurface,
+  frameOf,
   sharedBytes,
   sharedFloats,
   shared,
@@ -15,7 +16,7 @@ import type { FieldOptions } from './fieldOptions';
 import { exposedSurface } from './exposed';
 import { cellCount, gridAround, type Grid } from './grid';
 import { marginMm } from './levels';
-import { newTimings, runTogether } from './runTogether';
+import { newTimings, runTogether, watched } from './runTogether';
 import { LINK_PARTS } from './linkCorners';
 
 /** A standing field: signs, nearest triangles and seeds on a grid of twice the voxel. */
@@ -35,19 +36,23 @@ export interface Field {
 export function buildField(chain: TriangleMesh, bounds: Bounds, options: FieldOptions): Outcome<Field> {
   const size = 1 + (options.crew?.helpers ?? 0);
   const isShared = size > 1 && canShareMemory();
-  const surface = fieldSurface(chain, bounds, isShared);
+  const surface = fieldSurface(chain, frameOf(bounds, options.baseMm !== undefined), isShared);
   const stepMm = 2 * options.voxelMm;
   const outwardMm = Math.max(0, ...options.levelsMm);
   const reachMm = Math.max(0, ...options.levelsMm.map(Math.abs)) + marginMm(stepMm);
   const grid = gridAround(surface.bounds, {
     spacingMm: stepMm,
     marginMm: outwardMm + 2 * stepMm,
-    ...(options.baseMm === undefined ? {} : { baseMm: options.baseMm - surface.originMm[2] }),
+    ...(options.baseMm === undefined ? {} : { baseMm: options.baseMm - surface.frame.originMm[2] }),
   });
   let task = newBuildTask(surface, surface.triangles, grid, reachMm, options);
-  if (!runTogether(task, options, [0, 0.4])) return bad('STOPPED');
+  if (!runTogether(task, options, [0, 0.3])) return bad('STOPPED');
   if (task.rows.some((count, place) => place % 2 === 0 && count > 0)) {
-    const exposed = exposedSurface(grid, surface, task.windings[0]!, task.suspect);
+    const { windings, suspect } = task;
+    const exposed = watched(options, [0.3, 0.35], surface.triangles.length / 3, (onStep) =>
+      exposedSurface(grid, surface, windings[0]!, suspect, onStep),
+    );
+    if (exposed === undefined) return bad('STOPPED');
     if (exposed.changed > 0) {
       const outer = {
         ...surface,
@@ -55,7 +60,7 @@ export function buildField(chain: TriangleMesh, bounds: Bounds, options: FieldOp
         triangles: shared(exposed.triangles, isShared),
       };
       task = newBuildTask(outer, task.chain, grid, reachMm, options);
-      if (!runTogether(task, options, [0.4, 0.5])) return bad('STOPPED');
+      if (!runTogether(task, options, [0.35, 0.4])) return bad('STOPPED');
     }
   }
   return good({ surface, grid, voxelMm: options.voxelMm, reachMm, task, options });

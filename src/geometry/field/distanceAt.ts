@@ -3,7 +3,7 @@ import { localWinding, sortIntoCells } from './localWinding';
 import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } from './nearest';
 import { HALF_DIAGONAL } from './levels';
 
-/** Rounds of the search from the best of the eight starts around a point. */
+/** Rounds of the search from the best of the starts around a point. */
 const ROUNDS = 3;
 
 /**
@@ -12,7 +12,7 @@ const ROUNDS = 3;
  */
 export function distanceFunction(field: Field): (xMm: number, yMm: number, zMm: number) => number {
   const { grid, task, surface, reachMm } = field;
-  const [originX, originY, originZ] = surface.originMm;
+  const { originMm, rows } = surface.frame;
   const { nx, ny, nz, spacingMm, ox, oy, oz } = grid;
   const winding = task.windings[0]!;
   const search: SearchSurface = { ...task, nearest: task.nearests[0]! };
@@ -25,7 +25,10 @@ export function distanceFunction(field: Field): (xMm: number, yMm: number, zMm: 
     everywhere,
   );
   return (xMm, yMm, zMm) => {
-    const [x, y, z] = [xMm - originX, yMm - originY, zMm - originZ];
+    const [dx, dy, dz] = [xMm - originMm[0], yMm - originMm[1], zMm - originMm[2]];
+    const x = rows[0] * dx + rows[1] * dy + rows[2] * dz;
+    const y = rows[3] * dx + rows[4] * dy + rows[5] * dz;
+    const z = rows[6] * dx + rows[7] * dy + rows[8] * dz;
     const i = Math.floor((x - ox) / spacingMm);
     const j = Math.floor((y - oy) / spacingMm);
     const k = Math.floor((z - oz) / spacingMm);
@@ -44,7 +47,7 @@ export function distanceFunction(field: Field): (xMm: number, yMm: number, zMm: 
   };
 }
 
-/** The nearest of the triangles that the eight grid points around QUERY know of; -1 when they know none. */
+/** The nearest of the triangles that the 64 grid points around QUERY know of; -1 when they know none. */
 function bestStart(
   { positions, triangles, nearest }: SearchSurface,
   site: Int32Array,
@@ -54,9 +57,11 @@ function bestStart(
 ): number {
   let best = -1;
   let least = Infinity;
-  for (let q = 0; q < 8; q++) {
-    const s = site[corner + (q & 1) + (q & 2 ? row : 0) + (q & 4 ? plane : 0)]!;
-    if (s < 0) continue;
+  let tried = -1;
+  for (let q = 0; q < 64; q++) {
+    const s = site[corner + ((q & 3) - 1) + (((q >> 2) & 3) - 1) * row + ((q >> 4) - 1) * plane]!;
+    if (s < 0 || s === tried) continue;
+    tried = s;
     testTriangle(positions, triangles, nearest[s]! - 1);
     if (FOUND[AT.squared]! >= least) continue;
     least = FOUND[AT.squared]!;

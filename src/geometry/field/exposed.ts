@@ -4,7 +4,7 @@ import { forEachCell, localWinding, sortIntoCells, type CellLists } from './loca
 /*
  * Faces that run through the inside of the body (overlapping shells, folded caps, walls shared by two bodies) are no surface: an
  * offset must not start from them. Every triangle near a suspect spot is asked at its middle and near its corners whether exactly one
- * of its sides is inside; where the answers differ it is cut in four, down to an eighth of the voxel. What is left ends within
+ * of its sides is inside; where the answers differ it is cut in two at its longest edge, down to an eighth of the voxel. What is left ends within
  * that of the true crease.
  *
  * Tried: to test the far side of the foot on the grid, voxel by voxel (as a trial did): the inward volume of two balls that overlap
@@ -33,18 +33,20 @@ export interface Exposed {
   changed: number;
 }
 
-/** The part of a closed chain that bounds its inside. Chain and result share the numbers of their vertices. */
+/** The part of a closed chain that bounds its inside. Chain and result share the numbers of their vertices. `onStep` is called often: what it throws stops the work. */
 export function exposedSurface(
   grid: Grid,
   surface: { positions: Float32Array; triangles: Int32Array },
   winding: Int16Array,
   suspect: Uint8Array,
+  onStep: () => void,
 ): Exposed {
   const { positions, triangles } = surface;
   const near = widened(grid, suspect, WIDEN);
   // A triangle that is asked about may reach out of the marked cells by its own size, up to what it is cut into.
   const cells = sortIntoCells(grid, surface, winding, askedCells(grid, surface, near));
-  const cutter = newCutter(cells, positions);
+  onStep();
+  const cutter = newCutter(cells, positions, near);
   const kept: number[] = [];
   let changed = 0;
   for (let t = 0; t < triangles.length; t += 3) {
@@ -54,6 +56,7 @@ export function exposedSurface(
       continue;
     }
     const before = kept.length;
+    onStep();
     keepExposed(cutter, a, b, c, kept);
     if (kept.length !== before + 3) changed++;
   }
@@ -113,17 +116,19 @@ interface Cutter {
   cells: CellLists;
   positions: number[];
   middles: Map<string, number>;
+  near: Uint8Array;
   leafMm: number;
   largestMm: number;
   pieces: number;
 }
 
-function newCutter(cells: CellLists, positions: Float32Array): Cutter {
+function newCutter(cells: CellLists, positions: Float32Array, near: Uint8Array): Cutter {
   const { spacingMm } = cells.grid;
   return {
     cells,
     positions: Array.from(positions),
     middles: new Map(),
+    near,
     leafMm: LEAF_SHARE * spacingMm,
     largestMm: spacingMm,
     pieces: 0,
@@ -132,8 +137,13 @@ function newCutter(cells: CellLists, positions: Float32Array): Cutter {
 
 /** Adds to `kept` the parts of a triangle that have the inside on one side only. */
 function keepExposed(cutter: Cutter, a: number, b: number, c: number, kept: number[]): void {
+  if (!touchesNear(cutter, a, b, c)) {
+    kept.push(a, b, c);
+    return;
+  }
   const p = cutter.positions;
-  const longest = Math.max(lengthOf(p, a, b), lengthOf(p, b, c), lengthOf(p, c, a));
+  const [ab, bc, ca] = [lengthOf(p, a, b), lengthOf(p, b, c), lengthOf(p, c, a)];
+  const longest = Math.max(ab, bc, ca);
   const middle = isExposedAt(cutter, a, b, c, 1 / 3, 1 / 3);
   const isLeaf = longest <= cutter.leafMm || cutter.pieces > MOST_PIECES;
   const isOne =
@@ -145,20 +155,40 @@ function keepExposed(cutter: Cutter, a: number, b: number, c: number, kept: numb
     if (middle) kept.push(a, b, c);
     return;
   }
-  cutter.pieces += 4;
+  if (longest === ab) keepHalves(cutter, [a, b, c], kept);
+  else if (longest === bc) keepHalves(cutter, [b, c, a], kept);
+  else keepHalves(cutter, [c, a, b], kept);
+}
+
+/** Both sides of the middle of the first edge; where both stay whole the triangle need not stay cut. */
+function keepHalves(cutter: Cutter, [a, b, c]: readonly [number, number, number], kept: number[]): void {
+  cutter.pieces += 2;
   const before = kept.length;
-  const ab = middleOf(cutter, a, b);
-  const bc = middleOf(cutter, b, c);
-  const ca = middleOf(cutter, c, a);
-  keepExposed(cutter, a, ab, ca, kept);
-  keepExposed(cutter, ab, b, bc, kept);
-  keepExposed(cutter, ca, bc, c, kept);
-  keepExposed(cutter, ab, bc, ca, kept);
-  // Four whole quarters are the triangle itself: it need not stay cut.
-  if (kept.length === before + 12 && kept[before] === a && kept[before + 4] === b && kept[before + 8] === c) {
-    kept.length = before;
-    kept.push(a, b, c);
-  }
+  const middle = middleOf(cutter, a, b);
+  keepExposed(cutter, a, middle, c, kept);
+  const between = kept.length;
+  const isFirstWhole = between === before + 3 && holdsTriangle(kept, before, [a, middle, c]);
+  keepExposed(cutter, middle, b, c, kept);
+  if (!isFirstWhole || kept.length !== between + 3 || !holdsTriangle(kept, between, [middle, b, c])) return;
+  kept.length = before;
+  kept.push(a, b, c);
+}
+
+const holdsTriangle = (kept: readonly number[], at: number, corners: readonly number[]): boolean =>
+  corners.every((corner) => kept[at] === corner || kept[at + 1] === corner || kept[at + 2] === corner);
+
+/** Does the box around a piece touch a marked cell? */
+function touchesNear({ cells, positions: p, near }: Cutter, a: number, b: number, c: number): boolean {
+  const { nx, ny, spacingMm, ox, oy, oz } = cells.grid;
+  const first = (k: number, origin: number): number =>
+    Math.floor((Math.min(p[3 * a + k]!, p[3 * b + k]!, p[3 * c + k]!) - origin) / spacingMm);
+  const last = (k: number, origin: number): number =>
+    Math.floor((Math.max(p[3 * a + k]!, p[3 * b + k]!, p[3 * c + k]!) - origin) / spacingMm);
+  const [i0, i1] = [first(0, ox), last(0, ox)];
+  for (let k = first(2, oz); k <= last(2, oz); k++)
+    for (let j = first(1, oy); j <= last(1, oy); j++)
+      for (let i = i0; i <= i1; i++) if (near[(k * ny + j) * nx + i] === 1) return true;
+  return false;
 }
 
 const lengthOf = (p: readonly number[], a: number, b: number): number =>

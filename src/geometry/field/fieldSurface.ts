@@ -1,13 +1,14 @@
-import type { Bounds, TriangleMesh } from '../triangleMesh';
+import { boundsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
 
 /**
- * The surface the field measures from, in arrays that threads can share. Coordinates are mm from `originMm`, in single
+ * The surface the field measures from, in arrays that threads can share. Coordinates are mm in `frame`, in single
  * precision: within 130 mm of the origin a step is 8e-6 mm.
  */
 export interface FieldSurface {
   positions: Float32Array;
   triangles: Int32Array;
-  originMm: [number, number, number];
+  frame: Frame;
+  /** In the frame. */
   bounds: Bounds;
 }
 
@@ -34,29 +35,50 @@ export function shared<T extends Float32Array | Int32Array>(array: T, isShared: 
   return copy;
 }
 
-/** Copies a closed chain (mm) about the middle of its bounds. */
-export function fieldSurface(chain: TriangleMesh, bounds: Bounds, isShared: boolean): FieldSurface {
-  const [x0, y0, z0] = [0, 1, 2].map((k) => (bounds.min[k]! + bounds.max[k]!) / 2) as [
-    number,
-    number,
-    number,
-  ];
+/** Where the field lies: the middle of the body is its zero, and it is turned askew. */
+export interface Frame {
+  originMm: readonly [number, number, number];
+  /** Rows of a rotation: field = rows * (world - origin). */
+  rows: readonly [number, number, number, number, number, number, number, number, number];
+}
+
+/**
+ * Angles, radians, by which the field is turned about z, and about x where no base plane asks for level layers. Faces and edges of modeled
+ * parts run along the axes; along the grid every voxel of an edge would err alike. Turned by this much an edge of thirty voxels passes all
+ * places in a voxel. Measured on 40 boxes of whole millimeters (sides 30 to 70 mm, voxels of 1 mm), root mean square error of the volume on
+ * the surface and 8 mm in: 0.058 and 0.19 % along the grid, 0.017 and 0.043 % with the grid shifted off round numbers, 0.005 and 0.02 %
+ * turned as well. Larger angles gain little and make the grid larger.
+ */
+const TURN = { aboutZ: 0.1, aboutX: 0.07 };
+
+/** The frame of a body with these bounds. */
+export function frameOf(bounds: Bounds, hasBase: boolean): Frame {
+  const originMm = [0, 1, 2].map((k) => (bounds.min[k]! + bounds.max[k]!) / 2) as [number, number, number];
+  const [c, s] = [Math.cos(TURN.aboutZ), Math.sin(TURN.aboutZ)];
+  const [d, t] = hasBase ? [1, 0] : [Math.cos(TURN.aboutX), Math.sin(TURN.aboutX)];
+  return { originMm, rows: [c, -s, 0, d * s, d * c, -t, t * s, t * c, d] };
+}
+
+/** Copies a closed chain (mm) into its frame. */
+export function fieldSurface(chain: TriangleMesh, frame: Frame, isShared: boolean): FieldSurface {
   const p = chain.positions;
   const positions = sharedFloats(p.length, isShared);
-  for (let i = 0; i < p.length; i += 3) {
-    positions[i] = p[i]! - x0;
-    positions[i + 1] = p[i + 1]! - y0;
-    positions[i + 2] = p[i + 2]! - z0;
+  const [x0, y0, z0] = frame.originMm;
+  const [a, b, c, d, e, f, g, h, i] = frame.rows;
+  for (let v = 0; v < p.length; v += 3) {
+    const x = p[v]! - x0;
+    const y = p[v + 1]! - y0;
+    const z = p[v + 2]! - z0;
+    positions[v] = a * x + b * y + c * z;
+    positions[v + 1] = d * x + e * y + f * z;
+    positions[v + 2] = g * x + h * y + i * z;
   }
   const triangles = sharedInts(chain.triangles.length, isShared);
   triangles.set(chain.triangles);
   return {
     positions,
     triangles,
-    originMm: [x0, y0, z0],
-    bounds: {
-      min: [bounds.min[0] - x0, bounds.min[1] - y0, bounds.min[2] - z0],
-      max: [bounds.max[0] - x0, bounds.max[1] - y0, bounds.max[2] - z0],
-    },
+    frame,
+    bounds: boundsOf({ positions: positions as unknown as Float64Array, triangles }),
   };
 }

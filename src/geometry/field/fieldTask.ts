@@ -94,17 +94,11 @@ function build(task: BuildTask, member: Member): void {
   for (let part = id; part < LINK_PARTS; part += member.size)
     linkCorners(triangles, task.heads[part]!, task.next, part);
   lap();
-  leaveCrossings(grid, positions, chain, windings[id]!, member.share(chain.length / 3));
+  inRuns(member, chain.length / 3, (run) => leaveCrossings(grid, positions, chain, windings[id]!, run));
   lap();
   distances[id]!.fill(task.bandMm);
-  markBand(
-    grid,
-    positions,
-    triangles,
-    distances[id]!,
-    nearests[id]!,
-    task.bandMm,
-    member.share(triangles.length / 3),
+  inRuns(member, triangles.length / 3, (run) =>
+    markBand(grid, positions, triangles, distances[id]!, nearests[id]!, task.bandMm, run),
   );
   lap();
   member.meet();
@@ -194,6 +188,18 @@ const levelField = (task: LevelsTask): LevelField => ({
   around: neighbors(task.field.grid),
   octantWinding: task.octants?.windings[0],
 });
+
+/** Triangles between two looks at whether to stop: a few milliseconds of work. */
+export const RUN = 1 << 15;
+
+/** This member's share of `total`, in runs. */
+function inRuns(member: Member, total: number, work: (run: readonly [number, number]) => void): void {
+  const [from, to] = member.share(total);
+  for (let at = from; at < to; at += RUN) {
+    member.look();
+    work([at, Math.min(to, at + RUN)]);
+  }
+}
 
 /** Where the 26 neighbors of a grid point stand. */
 function neighbors({ nx, ny }: Grid): Int32Array {

@@ -1,6 +1,7 @@
 import { AT, FOUND, QUERY, searchNearest, testTriangle } from './nearest';
 import type { LevelField } from './coarsePass';
 import { BIN, BINS, HALF_DIAGONAL, marginMm, SAMPLED, SUM, SUMS, type Levels } from './levels';
+import { betweenFronts, findOpposite, frontOf, newFront } from './fronts';
 import { planeFraction } from './planeFraction';
 
 /** Rounds of the nearest search for octants, which start from the voxels around them. */
@@ -9,9 +10,8 @@ const ROUNDS = 1;
 /** A center this close to the surface, in steps, has no direction of its own. */
 const ON_SURFACE = 1e-5;
 
-/** The normal of the level surface at a voxel, and the same of one of its neighbors. */
+/** The normal of the level surface at the voxel at hand. */
 const NORMAL = new Float64Array(3);
-const OTHER = new Float64Array(3);
 
 /**
  * Second pass over plane k: the plane fractions of every voxel near a level with their first and second difference, and for the columns of
@@ -32,6 +32,7 @@ export function sumNearLevels(field: LevelField, levels: Levels, k: number): voi
       const signed = feet[4 * slot + 3]!;
       normalAt(field, slot, i, j, k);
       const bin = binOf(field, slot);
+      findFronts(field, slot, v, i, j, k);
       for (let l = 0; l < levelsMm.length; l++) {
         const over = signed - levelsMm[l]!;
         const at = SUMS * l;
@@ -40,9 +41,17 @@ export function sumNearLevels(field: LevelField, levels: Levels, k: number): voi
           sums[at + SUM.full]!++;
           continue;
         }
-        const share = planeFraction(over / step, NORMAL[0]!, NORMAL[1]!, NORMAL[2]!);
-        const more = planeFraction((over - half) / step, NORMAL[0]!, NORMAL[1]!, NORMAL[2]!);
-        const less = planeFraction((over + half) / step, NORMAL[0]!, NORMAL[1]!, NORMAL[2]!);
+        let share = planeFraction(over / step, NORMAL[0]!, NORMAL[1]!, NORMAL[2]!);
+        let more = planeFraction((over - half) / step, NORMAL[0]!, NORMAL[1]!, NORMAL[2]!);
+        let less = planeFraction((over + half) / step, NORMAL[0]!, NORMAL[1]!, NORMAL[2]!);
+        if (BEYOND.isThere) {
+          const level = levelsMm[l]!;
+          const alone = share;
+          share = betweenFronts(share, BEYOND, MIDDLE, level, step);
+          more = betweenFronts(more, BEYOND, MIDDLE, level + half, step);
+          less = betweenFronts(less, BEYOND, MIDDLE, level - half, step);
+          sums[at + SUM.clipped]! += Math.abs(share - alone);
+        }
         sums[at + SUM.slope]! += more - less;
         sums[at + SUM.share]! += share;
         sums[at + SUM.bend]! += more + less - 2 * share;
@@ -65,9 +74,29 @@ export function sumOtherOctants(field: LevelField, levels: Levels, k: number): v
     for (let i = 1, v = (k * ny + j) * nx + 1; i < nx - 1; i++, v++) {
       const slot = slotOf[v]! - 1;
       if (slot < 0 || binOf(field, slot) < SAMPLED) continue;
+      findFronts(field, slot, v, i, j, k);
       sumOctants(field, levels, slot, v, i, j, k, SUM.rest);
     }
   }
+}
+
+/** The face nearest to the voxel at hand, the one opposite it where there is one, and the point for which they are asked. */
+const HERE = newFront();
+const BEYOND = newFront();
+const MIDDLE = { x: 0, y: 0, z: 0, nx: 0, ny: 0, nz: 0, isInside: false };
+
+function findFronts(field: LevelField, slot: number, v: number, i: number, j: number, k: number): void {
+  const { grid, winding } = field;
+  MIDDLE.isInside = winding[v]! > 0;
+  frontOf(field, slot, i, j, k, HERE);
+  findOpposite(field, HERE, MIDDLE.isInside, v, i, j, k, BEYOND);
+  if (!BEYOND.isThere) return;
+  MIDDLE.x = grid.ox + i * grid.spacingMm;
+  MIDDLE.y = grid.oy + j * grid.spacingMm;
+  MIDDLE.z = grid.oz + k * grid.spacingMm;
+  MIDDLE.nx = HERE.x;
+  MIDDLE.ny = HERE.y;
+  MIDDLE.nz = HERE.z;
 }
 
 /** The bin of a column, by a hash of the block of two voxels' edge in which its feet lie: neighbors mostly go together. */
@@ -192,22 +221,37 @@ function sumOctants(
         sums[at]!++;
         continue;
       }
-      sums[at]! += octantFraction(field, e / half, isInside ? -distance : distance);
+      const share = octantFraction(field, e / half, isInside ? -distance : distance);
+      sums[at]! += BEYOND.isThere ? octantBetween(share, isInside, level, half) : share;
     }
   }
 }
 
+/** The normal of the octant at hand. */
+const OCTANT = new Float64Array(3);
+
 /** Plane fraction of an octant from the foot in FOUND. */
 function octantFraction(field: LevelField, over: number, signed: number): number {
-  if (signed > ON_SURFACE * field.grid.spacingMm || signed < -ON_SURFACE * field.grid.spacingMm)
-    return planeFraction(
-      over,
-      FOUND[AT.footX]! / signed,
-      FOUND[AT.footY]! / signed,
-      FOUND[AT.footZ]! / signed,
-    );
-  triangleNormal(field, LAST[0]!, OTHER);
-  return planeFraction(over, OTHER[0]!, OTHER[1]!, OTHER[2]!);
+  if (signed > ON_SURFACE * field.grid.spacingMm || signed < -ON_SURFACE * field.grid.spacingMm) {
+    // The foot is relative to the point: the normal looks from the foot to it.
+    OCTANT[0] = -FOUND[AT.footX]! / signed;
+    OCTANT[1] = -FOUND[AT.footY]! / signed;
+    OCTANT[2] = -FOUND[AT.footZ]! / signed;
+  } else triangleNormal(field, LAST[0]!, OCTANT);
+  return planeFraction(over, OCTANT[0]!, OCTANT[1]!, OCTANT[2]!);
+}
+
+/** The same where two fronts meet: an octant may lie on the far side of the middle, where they change places. */
+function octantBetween(share: number, isInside: boolean, level: number, edgeMm: number): number {
+  MIDDLE.x = QUERY[0]!;
+  MIDDLE.y = QUERY[1]!;
+  MIDDLE.z = QUERY[2]!;
+  MIDDLE.nx = OCTANT[0]!;
+  MIDDLE.ny = OCTANT[1]!;
+  MIDDLE.nz = OCTANT[2]!;
+  MIDDLE.isInside = isInside;
+  const isHere = MIDDLE.nx * HERE.x + MIDDLE.ny * HERE.y + MIDDLE.nz * HERE.z > 0;
+  return betweenFronts(share, isHere ? BEYOND : HERE, MIDDLE, level, edgeMm);
 }
 
 /** Nearest triangle of QUERY, octant q of voxel v: from the nearest triangles of the voxels around it and the last two octants. */

@@ -13,8 +13,8 @@ export interface Grid {
   firstPlane: number;
 }
 
-/** Shares of the spacing that keep lattice points off the round coordinates of modeled parts. Chosen here. */
-const OFF_ROUND = [0.00137, 0.00274, 0.00411] as const;
+/** Shares of the spacing that keep voxel faces off the faces of modeled parts. Chosen here, by the boxes of fieldSurface.ts. */
+const OFF_ROUND = [0.06, 0.12, 0.18] as const;
 
 /**
  * The grid around `bounds` with `marginMm` all round. With a base plane (z) its planes are laid so that the base runs along voxel
@@ -28,9 +28,9 @@ export function gridAround(
   const count = bounds.max.map((v, k) => Math.ceil((v + marginMm - low[k]!) / spacingMm) + 2);
   const origin = low.map((v, k) => v + (OFF_ROUND[k]! - 0.5) * spacingMm);
   let firstPlane = 0;
-  if (baseMm !== undefined) {
-    // One face between two planes lies on the base: origin + (firstPlane - 1/2) * spacing.
-    firstPlane = Math.max(0, Math.ceil((baseMm - low[2]) / spacingMm));
+  if (baseMm !== undefined && baseMm > low[2]) {
+    // One face between two planes lies on the base: origin + (firstPlane - 1/2) * spacing. A base below the grid cuts nothing.
+    firstPlane = Math.ceil((baseMm - low[2]) / spacingMm);
     origin[2] = baseMm + (0.5 - firstPlane) * spacingMm;
   }
   const [nx, ny, nz] = count as [number, number, number];

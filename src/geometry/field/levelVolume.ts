@@ -24,14 +24,19 @@ export interface LevelVolume {
 }
 
 /** A sample is good enough when what it finds is below this share of the volume, or of a layer this thick (mm) over the level. */
-const GOOD_SHARE = 1e-4;
+const GOOD_SHARE = 2e-4;
 const GOOD_LAYER_MM = 2e-4;
+
+/** Of what second fronts changed, this much is kept as doubt. Chosen here. */
+const CLIPPED_SHARE = 0.1;
 
 export interface Sampled {
   coarseMm3: number;
   /** The sample's estimate of (octants - voxels), and its standard error. */
   differenceMm3: number;
   errorMm3: number;
+  /** What second fronts took or filled: their faces are flat only about. */
+  clippedMm3: number;
   areaMm2: number;
 }
 
@@ -52,6 +57,7 @@ export function sampledVolume(sums: Float64Array, stepMm: number): Sampled {
     differenceMm3: BINS * mean,
     // Sampling without putting back (Cochran, Sampling Techniques, 2.6, from memory).
     errorMm3: BINS * Math.sqrt((variance / SAMPLED) * (1 - SAMPLED / BINS)),
+    clippedMm3: sums[SUM.clipped]! * stepMm ** 3,
     areaMm2: sums[SUM.slope]! * stepMm ** 2,
   };
 }
@@ -65,12 +71,12 @@ export function isGoodEnough({ coarseMm3, differenceMm3, errorMm3, areaMm2 }: Sa
 
 /** The volume from the sample: its correction counts as far as it stands out of its own scatter. */
 export function fromSample(sampled: Sampled): LevelVolume {
-  const { coarseMm3, differenceMm3, errorMm3, areaMm2 } = sampled;
+  const { coarseMm3, differenceMm3, errorMm3, clippedMm3, areaMm2 } = sampled;
   // Counts as far as it stands out of twice its scatter (positive part of a shrunk estimate).
   const weight = differenceMm3 === 0 ? 0 : Math.max(0, 1 - ((2 * errorMm3) / differenceMm3) ** 2);
   return {
-    volumeMm3: coarseMm3 + weight * differenceMm3,
-    doubtMm3: Math.hypot((1 - weight) * differenceMm3, 2 * errorMm3),
+    volumeMm3: Math.max(0, coarseMm3 + weight * differenceMm3),
+    doubtMm3: Math.hypot((1 - weight) * differenceMm3, 2 * errorMm3, CLIPPED_SHARE * clippedMm3),
     areaMm2,
     isWhole: false,
   };
@@ -81,9 +87,14 @@ export function fromOctants(sums: Float64Array, stepMm: number): LevelVolume {
   const half = stepMm / 2;
   let octants = sums[SUM.rest]!;
   for (let bin = 0; bin < SAMPLED; bin++) octants += sums[SUM.bins + BIN.width * bin + BIN.octants]!;
-  const volumeMm3 =
+  const summedMm3 =
     sums[SUM.full]! * stepMm ** 3 + octants * half ** 3 - biasPerBend(stepMm) * half ** 2 * sums[SUM.bend]!;
-  const { coarseMm3, areaMm2 } = sampledVolume(sums, stepMm);
+  const { coarseMm3, clippedMm3, areaMm2 } = sampledVolume(sums, stepMm);
   // The error falls by four or more with every halving of the voxel; half of what the halving changed is kept as doubt.
-  return { volumeMm3, doubtMm3: Math.abs(volumeMm3 - coarseMm3) / 2, areaMm2, isWhole: true };
+  return {
+    volumeMm3: Math.max(0, summedMm3),
+    doubtMm3: Math.hypot((summedMm3 - coarseMm3) / 2, CLIPPED_SHARE * clippedMm3),
+    areaMm2,
+    isWhole: true,
+  };
 }

@@ -20,9 +20,9 @@ export const SAMPLED = 16;
 
 /**
  * Places in the sums of a level. Counts of voxels: `full` whole ones, `share` plane fractions, `bend` their second difference, `slope`
- * their first; `rest` octants of the columns that are not in the sample; from `bins` on, for every sampled bin its octants, share and bend.
+ * their first; `clipped` what a second front changed; `rest` octants of the columns that are not in the sample; from `bins` on, for every sampled bin its octants, share and bend.
  */
-export const SUM = { full: 0, share: 1, bend: 2, slope: 3, rest: 4, bins: 5 } as const;
+export const SUM = { full: 0, share: 1, bend: 2, slope: 3, clipped: 4, rest: 5, bins: 6 } as const;
 export const BIN = { octants: 0, share: 1, bend: 2, width: 3 } as const;
 export const SUMS = SUM.bins + BIN.width * SAMPLED;
 

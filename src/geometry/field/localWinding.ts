@@ -102,6 +102,12 @@ function crossing(
 ): number {
   const ku = axis === 2 ? 0 : axis + 1;
   const kv = axis === 0 ? 2 : axis - 1;
+  // Most triangles lie to one side of the line: no edge of theirs can cross.
+  const isUnder = p[3 * a + kv]! <= v;
+  if (isUnder === p[3 * b + kv]! <= v && isUnder === p[3 * c + kv]! <= v) return 0;
+  const isShort = p[3 * a + ku]! <= u;
+  if (isShort && p[3 * b + ku]! <= u && p[3 * c + ku]! <= u) return 0;
+  if (!isShort && p[3 * b + ku]! > u && p[3 * c + ku]! > u) return 0;
   const sum =
     edgeSide(p, a, b, ku, kv, u, v) + edgeSide(p, b, c, ku, kv, u, v) + edgeSide(p, c, a, ku, kv, u, v);
   if (sum === 0) return 0;

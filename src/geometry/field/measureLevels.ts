@@ -28,7 +28,10 @@ export function measureLevels(
   const sums = levelsMm.map((_, l) => totals(task, l));
   const sampled = sums.map((one) => sampledVolume(one, stepMm));
   const poor = levelsMm.filter((level, l) => !isGoodEnough(sampled[l]!) && !isOnlyCheck(level));
-  if (poor.length === 0) return good(sampled.map(fromSample));
+  if (poor.length === 0) {
+    options.onProgress?.(1);
+    return good(sampled.map(fromSample));
+  }
   const rest: LevelsTask = {
     ...task,
     kind: 'rest',
@@ -38,6 +41,7 @@ export function measureLevels(
     timings: newTimings(options, task.size, canShareMemory() && task.size > 1),
   };
   if (!runTogether(rest, options, [0.8, 1])) return bad('STOPPED');
+  options.onProgress?.(1);
   return good(
     levelsMm.map((level, l) => {
       if (!poor.includes(level)) return fromSample(sampled[l]!);

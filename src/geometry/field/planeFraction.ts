@@ -10,11 +10,11 @@ export function planeFraction(d: number, a: number, b: number, c: number): numbe
   if (a < 0) a = -a;
   if (b < 0) b = -b;
   if (c < 0) c = -c;
-  const m = (a + b + c) / 2 - (d < 0 ? -d : d);
-  if (m <= 0) return d > 0 ? 0 : 1;
   if (a < LEAST) a = LEAST;
   if (b < LEAST) b = LEAST;
   if (c < LEAST) c = LEAST;
+  const m = (a + b + c) / 2 - (d < 0 ? -d : d);
+  if (m <= 0) return d > 0 ? 0 : 1;
   let sum = m * m * m;
   let r = m - a;
   if (r > 0) sum -= r * r * r;

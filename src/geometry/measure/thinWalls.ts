@@ -12,8 +12,11 @@ export interface ThinWalls {
 /** Lines across the longer side. */
 const LINES = 96;
 
-/** Both faces must look along the line this much (cosine), so that what is measured is a wall and not a grazed edge. Chosen here. */
-const LEAST_COSINE = 0.8;
+/** Both faces must look along the line this much (cosine): of any direction, one of three axes is nearer than 1 / sqrt(3) = 0.577. */
+const LEAST_COSINE = 0.55;
+
+/** And they must look away from each other this much, so that what is measured is a wall and not a corner. Chosen here. */
+const LEAST_OPPOSITE = 0.8;
 
 /** A wall counts from this share of the area seen. Chosen here: less is a nick or noise. */
 const LEAST_SHARE = 2e-3;
@@ -23,8 +26,10 @@ export function thinWalls(chain: TriangleMesh, bounds: Bounds): ThinWalls {
   const walls: { thicknessMm: number; areaMm2: number }[] = [];
   for (const axis of [0, 1, 2] as const) {
     insideStretches(chain, bounds, { axis, across: LINES }, ({ lengthMm, enter, leave, cellMm2 }) => {
-      const cosine = Math.min(facing(chain, enter, axis), facing(chain, leave, axis));
-      if (cosine >= LEAST_COSINE)
+      const [first, second] = [normalOf(chain, enter), normalOf(chain, leave)];
+      const cosine = Math.min(Math.abs(first[axis]), Math.abs(second[axis]));
+      const opposite = -(first[0] * second[0] + first[1] * second[1] + first[2] * second[2]);
+      if (cosine >= LEAST_COSINE && opposite >= LEAST_OPPOSITE)
         // Each of the three directions sees a wall by its own share; the squares of the cosines add up to one.
         walls.push({ thicknessMm: lengthMm * cosine, areaMm2: cellMm2 * cosine });
     });
@@ -38,18 +43,19 @@ export function thinWalls(chain: TriangleMesh, bounds: Bounds): ThinWalls {
     thinnerThan: (mm) => {
       const thin = walls.filter((wall) => wall.thicknessMm < mm);
       const areaMm2 = thin.reduce((sum, wall) => sum + wall.areaMm2, 0);
-      return areaMm2 < LEAST_SHARE * total
+      return thin.length === 0 || areaMm2 < LEAST_SHARE * total
         ? { areaMm2: 0, thinnestMm: Infinity }
         : { areaMm2, thinnestMm: thin[0]!.thicknessMm };
     },
   };
 }
 
-/** How squarely a triangle faces an axis: the cosine of its normal with it, without sign. */
-function facing({ positions: p, triangles }: TriangleMesh, t: number, axis: 0 | 1 | 2): number {
+/** Unit normal of a triangle (`t` = 3 * its number). */
+function normalOf({ positions: p, triangles }: TriangleMesh, t: number): [number, number, number] {
   const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
   const [ux, uy, uz] = [p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!];
   const [wx, wy, wz] = [p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!];
-  const normal = [uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx];
-  return Math.abs(normal[axis]!) / (Math.hypot(...normal) || 1);
+  const [x, y, z] = [uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx];
+  const length = Math.hypot(x, y, z) || 1;
+  return [x / length, y / length, z / length];
 }

@@ -22,8 +22,8 @@ export interface Member {
   meet(): void;
   /** The next number of a common counter (0, 1, 2 …): work is handed out piece by piece. Throws TeamStopped. */
   take(counter: number, by?: number): number;
-  /** Back to zero; only while no other member can be taking. */
-  reset(counter: number): void;
+  /** Looks whether to stop, and lets the caller's thread tell its progress. Throws TeamStopped. */
+  look(): void;
   /** This member's share of `total` equal pieces of work: [from, to). */
   share(total: number): readonly [number, number];
   /** Makes every member stop at its next meeting or take. */
@@ -41,12 +41,16 @@ export function joinTeam(control: Int32Array, id: number, size: number, onTake?:
   const checkStopped = (): void => {
     if (Atomics.load(control, STOPPED) !== 0) throw new TeamStopped();
   };
+  const look = (): void => {
+    onTake?.();
+    checkStopped();
+  };
   return {
     id,
     size,
+    look,
     meet() {
-      onTake?.();
-      checkStopped();
+      look();
       if (size === 1) return;
       const meeting = Atomics.load(control, MEETING);
       if (Atomics.add(control, ARRIVED, 1) === size - 1) {
@@ -62,12 +66,8 @@ export function joinTeam(control: Int32Array, id: number, size: number, onTake?:
       checkStopped();
     },
     take(counter, by = 1) {
-      onTake?.();
-      checkStopped();
+      look();
       return Atomics.add(control, COUNTERS + counter, by);
-    },
-    reset(counter) {
-      Atomics.store(control, COUNTERS + counter, 0);
     },
     share: (total) => [Math.floor((total * id) / size), Math.floor((total * (id + 1)) / size)],
     stop() {

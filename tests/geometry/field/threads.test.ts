@@ -1,0 +1,132 @@
+import { rmSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import {
+  boundsOf,
+  buildField,
+  measureLevels,
+  type Crew,
+  type FieldOptions,
+  type TriangleMesh,
+} from '../../../src/geometry';
+import { between, lcg } from '../../support/lcg';
+import { joined, moved, turned } from '../../support/meshTools';
+import { problemOf, valueOf } from '../../support/outcome';
+import { box, icosphere, torus } from '../../support/shapes';
+import { bundledHelper, crewOf } from './crewOf';
+import { fieldOf, levelsOf } from './levelsOf';
+import { fullBall } from './truths';
+
+const SEED = 66;
+const LEVELS = [0, 7, -6, 0.7];
+
+let helper: string;
+/** Crews of one and of two helpers. */
+let crews: (Crew & { end: () => Promise<void> })[];
+
+beforeAll(async () => {
+  helper = await bundledHelper();
+  crews = [await crewOf(helper, 1), await crewOf(helper, 2)];
+}, 30_000);
+
+afterAll(async () => {
+  await Promise.all(crews.map((crew) => crew.end()));
+  rmSync(dirname(helper), { recursive: true, force: true });
+});
+
+const noisy = (mesh: TriangleMesh, mm: number): TriangleMesh => {
+  const random = lcg(SEED);
+  return { ...mesh, positions: mesh.positions.map((x) => x + between(random, -mm, mm)) };
+};
+
+describe(`one, two and three threads give the same numbers to the last bit, seed ${SEED}`, () => {
+  it.each<[string, TriangleMesh]>([
+    ['box of 12 triangles', box([44, 40, 30])],
+    ['box, turned', turned(box([44, 40, 30]), [1, 0.2, 0.3, 0.4])],
+    ['ball with noise', noisy(icosphere(22, 4), 0.2)],
+    ['torus', torus(26, 11, 90, 45)],
+    ['two balls that overlap', joined(fullBall(16, 24), moved(fullBall(16, 24), [18, 3, 1]))],
+  ])('%s', (_name, mesh) => {
+    const alone = levelsOf(mesh, LEVELS);
+    for (const crew of crews) expect(levelsOf(mesh, LEVELS, { crew }), `${crew.helpers}`).toEqual(alone);
+  });
+
+  it('a base plane and a standing field too', () => {
+    const mesh = fullBall(22, 40);
+    const alone = fieldOf(mesh, [7], { baseMm: -3 });
+    for (const crew of crews) {
+      const field = fieldOf(mesh, [7], { baseMm: -3, crew });
+      for (const level of [7, 3, -2])
+        expect(valueOf(measureLevels(field, [level]))).toEqual(valueOf(measureLevels(alone, [level])));
+    }
+  });
+});
+
+/** A ball that takes seconds. */
+const LONG: FieldOptions = { voxelMm: 0.3, levelsMm: [10, -8] };
+const ball = icosphere(50, 5);
+
+/** Milliseconds from the moment a stop is asked for to the answer; the wish comes `afterMs` after the start. */
+function stopLatency(afterMs: number, crew?: Crew): number {
+  const start = performance.now();
+  const options = {
+    ...LONG,
+    shouldStop: () => performance.now() - start > afterMs,
+    ...(crew ? { crew } : {}),
+  };
+  const field = buildField(ball, boundsOf(ball), options);
+  const levels = field.ok ? measureLevels(field.value, LONG.levelsMm) : field;
+  expect(problemOf<unknown>(levels).code).toBe('STOPPED');
+  return performance.now() - start - afterMs;
+}
+
+describe('a stop is heard', () => {
+  it('within a second, at once, while it builds and while it measures', () => {
+    for (const afterMs of [0, 150, 1500]) expect(stopLatency(afterMs), `after ${afterMs}`).toBeLessThan(1000);
+  });
+
+  it('with a crew, which then does its next task', () => {
+    for (const crew of crews) {
+      expect(stopLatency(400, crew)).toBeLessThan(1000);
+      expect(levelsOf(fullBall(16, 24), [3], { crew })).toEqual(levelsOf(fullBall(16, 24), [3]));
+    }
+  });
+
+  it('a field whose levels were stopped can be asked again', () => {
+    for (const crew of [undefined, ...crews]) {
+      let isStopping = false;
+      const options = { shouldStop: () => isStopping, ...(crew ? { crew } : {}) };
+      const field = fieldOf(fullBall(22, 40), [5, -5], options);
+      isStopping = true;
+      expect(problemOf(measureLevels(field, [5, -5])).code).toBe('STOPPED');
+      isStopping = false;
+      expect(valueOf(measureLevels(field, [5, -5]))).toEqual(levelsOf(fullBall(22, 40), [5, -5]));
+    }
+  });
+});
+
+it('progress never falls back, alone and with a crew', () => {
+  for (const crew of [undefined, ...crews]) {
+    const told: number[] = [];
+    levelsOf(fullBall(40, 60), [8, -8], {
+      voxelMm: 0.6,
+      onProgress: (share) => told.push(share),
+      ...(crew ? { crew } : {}),
+    });
+    expect(told.length).toBeGreaterThan(5);
+    expect(told[0]).toBeGreaterThanOrEqual(0);
+    expect(told.at(-1)).toBeLessThanOrEqual(1);
+    told.forEach((share, i) => expect(share).toBeGreaterThanOrEqual(told[i - 1] ?? 0));
+  }
+});
+
+it('times of the stages: one row a thread, none negative', () => {
+  const rows: number[][] = [];
+  levelsOf(fullBall(16, 24), [3], { crew: crews[1]!, onTimings: (_kind, times) => rows.push([...times]) });
+  expect(rows.length).toBeGreaterThanOrEqual(2);
+  for (const row of rows) {
+    expect(row.length % 3).toBe(0);
+    expect(row.every((ms) => ms >= 0)).toBe(true);
+    expect(row.some((ms) => ms > 0)).toBe(true);
+  }
+});
