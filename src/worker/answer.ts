@@ -1,15 +1,15 @@
 import { readScan, type Crew, type ScanFile } from '../geometry';
-import { planPour } from '../plan';
+import { planPour, type SizeOptions } from '../plan';
 import { good, type Outcome } from '../problem';
 import { drawPicture } from './picture';
-import type { Answers, Kind, Opened, Request } from './protocol';
+import type { Answers, Kind, Opened, Request, SizeWish } from './protocol';
 import { sizeWish } from './sizeWish';
 
 /** The one thing a worker remembers: the last scan that could be read. */
 export interface Desk {
   scan?: ScanFile;
-  /** Threads that help with offsets. */
-  crew?: Crew;
+  /** Threads that help with offsets; asked for only when there are some to measure. */
+  crew?: () => Crew | undefined;
 }
 
 /** Answers one request. Runs the same in a worker and in a test. */
@@ -18,15 +18,21 @@ export function answer(desk: Desk, request: Request, onProgress: (share: number)
     case 'open':
       return open(desk, request);
     case 'size':
-      return sizeWish(scanOf(desk), request.wish, {
-        onProgress,
-        ...(desk.crew === undefined ? {} : { crew: desk.crew }),
-      });
+      return sizeWish(scanOf(desk), request.wish, helpFor(desk, request.wish, onProgress));
     case 'pour':
       return planPour(request.inputs);
     case 'picture':
       return drawPicture(scanOf(desk), request.place);
   }
+}
+
+function helpFor(
+  desk: Desk,
+  { offsetsMm = [] }: SizeWish,
+  onProgress: (share: number) => void,
+): Pick<SizeOptions, 'onProgress' | 'crew'> {
+  const crew = offsetsMm.length > 0 ? desk.crew?.() : undefined;
+  return { onProgress, ...(crew === undefined ? {} : { crew }) };
 }
 
 /** A file that cannot be read leaves the scan before it on the desk. */

@@ -1,3 +1,4 @@
+import type { Crew } from '../geometry';
 import { answer, type Desk } from './answer';
 import { startBrowserCrew } from './browserCrew';
 import type { Answers, FromWorker, Kind, ToWorker } from './protocol';
@@ -11,11 +12,15 @@ interface WorkerScope {
 }
 
 const scope = globalThis as unknown as WorkerScope;
-const crew = startBrowserCrew(
-  () => new Worker(new URL('./fieldHelper.worker.ts', import.meta.url), { type: 'module' }),
-  { isIsolated: scope.crossOriginIsolated, cores: scope.navigator.hardwareConcurrency },
-);
-const desk: Desk = crew === undefined ? {} : { crew };
+let crew: Crew | undefined;
+const desk: Desk = {
+  // Started with the first measure that has a use for it: what nobody asks for costs a phone its battery.
+  crew: () =>
+    (crew ??= startBrowserCrew(
+      () => new Worker(new URL('./fieldHelper.worker.ts', import.meta.url), { type: 'module' }),
+      { isIsolated: scope.crossOriginIsolated, cores: scope.navigator.hardwareConcurrency },
+    )),
+};
 
 scope.onmessage = ({ data: { id, request } }) => {
   try {

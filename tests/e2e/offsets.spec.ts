@@ -12,7 +12,7 @@ const ballCm3 = (radiusMm: number): number => ((4 / 3) * Math.PI * radiusMm ** 3
 interface Offsets {
   isIsolated: boolean;
   volumesCm3: number[];
-  /** Progress told on the way, and how long the second of two equal requests took. */
+  /** Progress told on the way. */
   shares: number[];
 }
 
@@ -36,9 +36,11 @@ async function offsetsOf(page: Page, file: string, offsetsMm: number[]): Promise
         });
       const buffer = Uint8Array.from(atob(bytes), (c) => c.charCodeAt(0)).buffer;
       await ask({ kind: 'open', name: 'ball.stl', bytes: buffer });
-      // Time for the helpers to say that they are ready.
-      await new Promise((resolve) => setTimeout(resolve, 1500));
       const wish = { up: '+z', fileUnit: 'mm', offsetsMm } as const;
+      // The first measure starts the helpers; by the second they have said that they are ready.
+      await ask({ kind: 'size', wish });
+      await new Promise((resolve) => setTimeout(resolve, 1500));
+      shares.length = 0;
       const answer = (await ask({ kind: 'size', wish })) as {
         value: { size: { offsets: { volumes: { volumeCm3: { value: number } }[] } } };
       };
