@@ -7,8 +7,8 @@ export type Accuracy = (typeof ACCURACIES)[number];
 /** Voxels spent on the box around the grown body. Chosen here: 1 mm on a piece of 250 mm is about normal; fine still fits a browser tab. */
 const VOXELS: Record<Accuracy, number> = { fast: 1.2e6, normal: 9e6, fine: 7e7 };
 
-/** Most voxels that are spent because something is small: an eighth of a gigabyte at a byte and a half each. */
-const MOST_VOXELS = 9e7;
+/** So many times more voxels are spent at most because an offset is small or a wall thin. Chosen here. */
+const MOST_TIMES: Record<Accuracy, number> = { fast: 1, normal: 4, fine: 1.3 };
 
 /** A level this many voxels from the surface, and a wall this many voxels thick, are told apart well. Chosen here. */
 const VOXELS_TO_LEVEL = 4;
@@ -36,7 +36,7 @@ export function chooseVoxel(wanted: {
   const boxMm3 = extentsOf(wanted.bounds).reduce((product, mm) => product * (mm + 2 * outwardMm), 1);
   const edgeFor = (voxels: number): number => Math.cbrt(boxMm3 / voxels);
   const bySize = edgeFor(VOXELS[wanted.accuracy]);
-  const finest = edgeFor(Math.max(MOST_VOXELS, VOXELS[wanted.accuracy]));
+  const finest = edgeFor(MOST_TIMES[wanted.accuracy] * VOXELS[wanted.accuracy]);
   const nearest = Math.min(...wanted.offsetsMm.map(Math.abs).filter((mm) => mm > 0)) / VOXELS_TO_LEVEL;
   const wall = (wanted.thinnestMm ?? Infinity) / VOXELS_ACROSS_WALL;
   if (bySize <= Math.min(nearest, wall)) return { voxelMm: twoDigits(bySize), because: 'size' };

@@ -233,22 +233,25 @@ describe('chooseVoxel', () => {
   });
 
   it('a level close to the surface asks for a quarter of its distance, a wall for half of its thickness', () => {
-    expect(choose(200, [2])).toEqual({ voxelMm: 0.5, because: 'offset' });
-    expect(choose(200, [10, -2])).toEqual({ voxelMm: 0.5, because: 'offset' });
-    expect(choose(200, [20], { wall: 1.2 })).toEqual({ voxelMm: 0.6, because: 'wall' });
-    expect(choose(200, [2], { wall: 1.2 })).toEqual({ voxelMm: 0.5, because: 'offset' });
-    expect(choose(200, [2], { wall: 0.98 })).toEqual({ voxelMm: 0.49, because: 'wall' });
-    expect(choose(200, [0, 20]).because).toBe('size');
+    expect(choose(100, [2])).toEqual({ voxelMm: 0.5, because: 'size' });
+    expect(choose(100, [1.6])).toEqual({ voxelMm: 0.4, because: 'offset' });
+    expect(choose(100, [5, -1.6])).toEqual({ voxelMm: 0.4, because: 'offset' });
+    expect(choose(100, [20], { wall: 0.9 })).toEqual({ voxelMm: 0.45, because: 'wall' });
+    expect(choose(100, [1.6], { wall: 0.9 })).toEqual({ voxelMm: 0.4, because: 'offset' });
+    expect(choose(100, [1.6], { wall: 0.7 })).toEqual({ voxelMm: 0.35, because: 'wall' });
+    expect(choose(100, [0, 20]).because).toBe('size');
   });
 
-  it('but no finer than memory allows', () => {
-    for (const [offsets, wall] of [
-      [[0.01], undefined],
-      [[20], 0.01],
-    ] as const) {
-      const { voxelMm } = choose(2000, offsets, wall === undefined ? {} : { wall });
-      expect(voxels(2000, Math.max(...offsets), voxelMm)).toBeLessThan(9e7 * 1.16);
-      expect(voxels(2000, Math.max(...offsets), voxelMm)).toBeGreaterThan(9e7 / 1.16);
+  it('but spends no more than so many times the voxels on it', () => {
+    const most = { fast: 1.2e6, normal: 4 * 9e6, fine: 1.3 * 7e7 };
+    for (const accuracy of ACCURACIES) {
+      for (const [offsets, wall] of [
+        [[0.01], undefined],
+        [[20], 0.01],
+      ] as const) {
+        const { voxelMm } = choose(2000, offsets, { accuracy, ...(wall === undefined ? {} : { wall }) });
+        expectClose(voxels(2000, Math.max(...offsets), voxelMm), most[accuracy], 0.16, accuracy);
+      }
     }
   });
 

@@ -27,7 +27,7 @@ export function measureLevels(
   if (!runTogether(task, options, [0.4, 0.8])) return bad('STOPPED');
   const sums = levelsMm.map((_, l) => totals(task, l));
   const sampled = sums.map((one) => sampledVolume(one, stepMm));
-  const poor = levelsMm.filter((level, l) => !isGoodEnough(sampled[l]!) && !isOnlyCheck(level));
+  const poor = levelsMm.filter((level, l) => !isGoodEnough(sampled[l]!, stepMm / 2) && !isOnlyCheck(level));
   if (poor.length === 0) {
     options.onProgress?.(1);
     return good(sampled.map(fromSample));
