@@ -2,7 +2,7 @@
 export { cutMesh, type CutMesh, type CutPlane } from './cut';
 export { buildField, type Field } from './field/buildField';
 export type { FieldOptions } from './field/fieldOptions';
-export { measureLevels } from './field/measureLevels';
+export { measureAndCheck, measureLevels } from './field/measureLevels';
 export { distanceFunction } from './field/distanceAt';
 export { runFieldTask, type FieldTask } from './field/fieldTask';
 export type { LevelVolume } from './field/levelVolume';

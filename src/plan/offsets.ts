@@ -1,7 +1,7 @@
 import type { Estimate } from '../estimate';
 import {
   buildField,
-  measureLevels,
+  measureAndCheck,
   rimDoubtMm3,
   thinWalls,
   type Crew,
@@ -53,6 +53,9 @@ export interface OffsetOptions {
 const FIELD_SHARE = 5e-5;
 const FIELD_LAYER_VOXELS = 1.5e-3;
 
+/** The check is loud only beyond twice that: it is there for folds and inner walls, not for the grid. Chosen here. */
+const CHECK_TIMES = 2;
+
 /** Errors: STOPPED. */
 export function measureOffsets(solid: SolidMeasure, scale: Scale, options: OffsetOptions): Outcome<Offsets> {
   const accuracy = options.accuracy ?? 'normal';
@@ -63,7 +66,7 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
     options.onProgress?.(hasVoids ? from + share / 2 : share);
   const levels = levelsOf(solid.chain, solid, voxel.voxelMm, { ...options, onProgress: halved(0) });
   if (!levels.ok) return levels;
-  const [check, ...volumesMm3] = levels.value;
+  const { volumes: grown, fieldMm3 } = levels.value;
   const around = hasVoids
     ? levelsOf(solid.envelope, solid, voxel.voxelMm, { ...options, onProgress: halved(0.5) })
     : undefined;
@@ -73,9 +76,9 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
       offsetEstimate(solid, scale, level, { offsetMm, voxelMm: voxel.voxelMm });
     return {
       offsetMm,
-      volumeCm3: estimate(volumesMm3[i]!),
-      areaCm2: volumesMm3[i]!.areaMm2 / 100,
-      ...(around === undefined ? {} : { envelopeCm3: estimate(around.value[i + 1]!) }),
+      volumeCm3: estimate(grown[i]!),
+      areaCm2: grown[i]!.areaMm2 / 100,
+      ...(around === undefined ? {} : { envelopeCm3: estimate(around.value.volumes[i]!) }),
     };
   });
   const thin = walls.thinnerThan(voxel.voxelMm);
@@ -84,9 +87,9 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
     voxel,
     accuracy,
     check: {
-      fieldCm3: check!.volumeMm3 / MM3_PER_CM3,
-      differenceCm3: (check!.volumeMm3 - solid.volumeMm3) / MM3_PER_CM3,
-      toleranceCm3: (fieldDoubtMm3(check!, voxel.voxelMm) + solid.doubt.overlapMm3) / MM3_PER_CM3,
+      fieldCm3: fieldMm3 / MM3_PER_CM3,
+      differenceCm3: (fieldMm3 - solid.volumeMm3) / MM3_PER_CM3,
+      toleranceCm3: checkToleranceMm3(solid, voxel.voxelMm) / MM3_PER_CM3,
     },
     ...(thin.areaMm2 > 0 ? { thin: { thinnestMm: thin.thinnestMm, areaCm2: thin.areaMm2 / 100 } } : {}),
   });
@@ -113,14 +116,22 @@ function levelsOf(
   { bounds }: SolidMeasure,
   voxelMm: number,
   options: OffsetOptions,
-): Outcome<LevelVolume[]> {
-  // The body itself comes along, as a check of its volume on a way of its own.
-  const levelsMm = [0, ...options.offsetsMm];
-  const field = buildField(chain, bounds, { ...options, voxelMm, levelsMm });
+): Outcome<{ volumes: LevelVolume[]; fieldMm3: number }> {
+  const { offsetsMm } = options;
+  const field = buildField(chain, bounds, { ...options, voxelMm, levelsMm: [0, ...offsetsMm] });
   if (!field.ok) return field;
-  const isAsked = options.offsetsMm.includes(0);
-  return measureLevels(field.value, levelsMm, (level) => level === 0 && !isAsked);
+  // The body itself comes along, as a check of its volume on a way of its own.
+  const measured = measureAndCheck(field.value, offsetsMm, [0]);
+  if (!measured.ok) return measured;
+  const { volumes, checksMm3 } = measured.value;
+  return good({ volumes, fieldMm3: checksMm3[0]! });
 }
+
+/** The check has no octants: its voxels are twice as large. */
+const checkToleranceMm3 = ({ volumeMm3, areaMm2, doubt }: SolidMeasure, voxelMm: number): number =>
+  CHECK_TIMES * Math.hypot(FIELD_SHARE * volumeMm3, FIELD_LAYER_VOXELS * 2 * voxelMm * areaMm2) +
+  doubt.overlapMm3 +
+  doubt.weldMm3;
 
 /**
  * The range of an offset volume: what the field says of itself, and everything that makes the volume itself doubtful, carried outward. By a

@@ -42,6 +42,8 @@ export interface LevelsTask {
   control: Int32Array;
   size: number;
   levelsMm: number[];
+  /** So many of them, from the first, are counted by octants too. */
+  withOctants: number;
   field: Omit<LevelField, 'around' | 'octantWinding'>;
   /** Closed chain for the octants' winding, where a level passes close to the surface; one array a member. */
   octants: { chain: Int32Array; windings: Int16Array[] } | undefined;
@@ -125,7 +127,7 @@ function sumLevels(task: LevelsTask, member: Member): void {
   lap();
   const { grid } = task.field;
   const field = levelField(task);
-  const levels = newLevels(task.levelsMm, grid.spacingMm);
+  const levels = newLevels(task.levelsMm, task.withOctants, grid.spacingMm);
   const slots = slotTaker(member);
   forEachPlane(task, member, PLANES_NEAR, (k, sums) => {
     levels.sums = sums;
@@ -147,7 +149,7 @@ function sumLevels(task: LevelsTask, member: Member): void {
 function sumRest(task: LevelsTask, member: Member): void {
   const lap = stopwatch(task.timings, member.id);
   const field = levelField(task);
-  const levels = newLevels(task.levelsMm, task.field.grid.spacingMm);
+  const levels = newLevels(task.levelsMm, task.withOctants, task.field.grid.spacingMm);
   forEachPlane(task, member, PLANES_REST, (k, sums) => {
     levels.sums = sums;
     sumOtherOctants(field, levels, k);

@@ -156,12 +156,13 @@ function sumOctants(
 ): void {
   const { grid, feet, winding, octantWinding } = field;
   const { nx, ny, spacingMm: step } = grid;
-  const { levelsMm, sums } = levels;
+  const { levelsMm, withOctants, sums } = levels;
   const half = step / 2;
   const quarter = step / 4;
   const cut = HALF_DIAGONAL * half;
   const reach = HALF_DIAGONAL * step;
   const signed = feet[4 * slot + 3]!;
+  if (!isNearAny(levelsMm, withOctants, signed, marginMm(step))) return;
   const x = grid.ox + i * step;
   const y = grid.oy + j * step;
   const z = grid.oz + k * step;
@@ -183,7 +184,7 @@ function sumOctants(
     const dz = fz - feet[4 * slot + 2]!;
     const most = Math.sqrt(dx * dx + dy * dy + dz * dz);
     let isOpen = false;
-    for (let l = 0; l < levelsMm.length; l++) {
+    for (let l = 0; l < withOctants; l++) {
       const level = levelsMm[l]!;
       const over = signed - level;
       // Far from this level as a whole voxel: settled already by the coarse pass, or by the first branch below.
@@ -201,7 +202,7 @@ function sumOctants(
       findOctant(field, slot, v, q);
       distance = Math.sqrt(FOUND[AT.squared]!);
     }
-    for (let l = 0; l < levelsMm.length; l++) {
+    for (let l = 0; l < withOctants; l++) {
       const level = levelsMm[l]!;
       const over = signed - level;
       const at = SUMS * l + place;
@@ -225,6 +226,15 @@ function sumOctants(
       sums[at]! += BEYOND.isThere ? octantBetween(share, isInside, level, half) : share;
     }
   }
+}
+
+/** Is a voxel that stands for its column near a level with octants, and not only near a check? */
+function isNearAny(levelsMm: Float64Array, count: number, signed: number, margin: number): boolean {
+  for (let l = 0; l < count; l++) {
+    const over = signed - levelsMm[l]!;
+    if (over < margin && over > -margin) return true;
+  }
+  return false;
 }
 
 /** The normal of the octant at hand. */

@@ -1,6 +1,8 @@
 /** What the passes keep for every level asked for. Distances are signed, mm: negative inside. */
 export interface Levels {
   levelsMm: Float64Array;
+  /** So many of them, from the first, are counted by octants too; the others are checks. */
+  withOctants: number;
   /** By squared distance of the seed in grid steps: 1 where a voxel may lie near a level, outside and inside. */
   nearOutside: Uint8Array;
   nearInside: Uint8Array;
@@ -32,12 +34,13 @@ export const HALF_DIAGONAL = Math.sqrt(3) / 2;
 /** How far from a level a coarse voxel (edge `stepMm`) still counts into its second difference. */
 export const marginMm = (stepMm: number): number => HALF_DIAGONAL * stepMm + stepMm / 2;
 
-export function newLevels(levelsMm: readonly number[], stepMm: number): Levels {
+export function newLevels(levelsMm: readonly number[], withOctants: number, stepMm: number): Levels {
   const margin = marginMm(stepMm);
   const most = Math.max(0, ...levelsMm.map(Math.abs));
   const top = Math.ceil((most + margin) / stepMm + 2) ** 2;
   const levels: Levels = {
     levelsMm: Float64Array.from(levelsMm),
+    withOctants,
     nearOutside: new Uint8Array(top + 1),
     nearInside: new Uint8Array(top + 1),
     farOutside: new Float64Array(top + 1),

@@ -24,16 +24,15 @@ const LEAST_SHARE = 2e-3;
 /** How thick a body is where lines pass through it squarely. Features between the lines, about 1 % of the size apart, are not seen. */
 export function thinWalls(chain: TriangleMesh, bounds: Bounds): ThinWalls {
   const walls: { thicknessMm: number; areaMm2: number }[] = [];
-  for (const axis of [0, 1, 2] as const) {
-    insideStretches(chain, bounds, { axis, across: LINES }, ({ lengthMm, enter, leave, cellMm2 }) => {
-      const [first, second] = [normalOf(chain, enter), normalOf(chain, leave)];
-      const cosine = Math.min(Math.abs(first[axis]), Math.abs(second[axis]));
-      const opposite = -(first[0] * second[0] + first[1] * second[1] + first[2] * second[2]);
-      if (cosine >= LEAST_COSINE && opposite >= LEAST_OPPOSITE)
-        // Each of the three directions sees a wall by its own share; the squares of the cosines add up to one.
-        walls.push({ thicknessMm: lengthMm * cosine, areaMm2: cellMm2 * cosine });
-    });
-  }
+  const lines = { axes: [0, 1, 2] as const, across: LINES };
+  insideStretches(chain, bounds, lines, ({ lengthMm, enter, leave, cellMm2 }, axis) => {
+    const [first, second] = [normalOf(chain, enter), normalOf(chain, leave)];
+    const cosine = Math.min(Math.abs(first[axis]), Math.abs(second[axis]));
+    const opposite = -(first[0] * second[0] + first[1] * second[1] + first[2] * second[2]);
+    if (cosine >= LEAST_COSINE && opposite >= LEAST_OPPOSITE)
+      // Each of the three directions sees a wall by its own share; the squares of the cosines add up to one.
+      walls.push({ thicknessMm: lengthMm * cosine, areaMm2: cellMm2 * cosine });
+  });
   walls.sort((a, b) => a.thicknessMm - b.thicknessMm);
   const total = walls.reduce((sum, wall) => sum + wall.areaMm2, 0);
   let seen = 0;

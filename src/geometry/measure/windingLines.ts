@@ -98,15 +98,19 @@ export interface Stretch {
   cellMm2: number;
 }
 
-/** Calls `visit` for every stretch of the lines along one axis on which the winding number is 1 or more. */
+/** Calls `visit` for every stretch of the lines along each axis on which the winding number is 1 or more; one pass over the triangles. */
 export function insideStretches(
   mesh: TriangleMesh,
   bounds: Bounds,
-  { axis, across }: { axis: Axis; across: number },
-  visit: (stretch: Stretch) => void,
+  { axes, across }: { axes: readonly Axis[]; across: number },
+  visit: (stretch: Stretch, axis: Axis) => void,
 ): void {
-  const lattice = makeLattice(bounds, axis, across);
-  collectCrossings(mesh, [lattice]);
+  const lattices = axes.map((axis) => makeLattice(bounds, axis, across));
+  collectCrossings(mesh, lattices);
+  lattices.forEach((lattice, i) => visitStretches(lattice, (stretch) => visit(stretch, axes[i]!)));
+}
+
+function visitStretches(lattice: Lattice, visit: (stretch: Stretch) => void): void {
   const { found, columns, rows, spacing } = lattice;
   const order = sortByLine(found, columns * rows);
   for (let line = 0; line < columns * rows; line++) {

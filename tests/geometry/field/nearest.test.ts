@@ -50,7 +50,7 @@ function feetOf({ grid, task }: Field): { at: Vec3; foot: Vec3; signed: number }
     octantWinding: undefined,
   };
   let slots = 0;
-  const levels = newLevels(LEVELS, spacingMm);
+  const levels = newLevels(LEVELS, LEVELS.length, spacingMm);
   for (let k = 1; k < nz - 1; k++) findNearLevels(passes, levels, { take: () => slots++ }, k);
   return [...passes.slotOf.keys()]
     .filter((v) => passes.slotOf[v]! > 0)
