@@ -1,7 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { rehearse, runFieldTask, type FieldTask } from '../geometry';
+import { runFieldTask, type FieldTask } from '../geometry';
 
-/** A helping thread of the command line: compiles its code, then does its part of every task it is sent. */
+/** A helping thread of the command line: does its part of every task it is sent. */
 const id = workerData as number;
 parentPort!.on('message', (task: FieldTask) => {
   try {
@@ -10,4 +10,3 @@ parentPort!.on('message', (task: FieldTask) => {
     // The thread that asked finds the team stopped, and tells why.
   }
 });
-rehearse();

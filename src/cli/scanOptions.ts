@@ -205,7 +205,7 @@ export function openScan(path: string, options: OptionValues, io: Io): Outcome<S
 export function sizeOf(path: string, options: OptionValues, io: Io, field?: FieldWish): Outcome<Size> {
   const wanted = scanOptions(options);
   if (!wanted.ok) return wanted;
-  // Helpers compile their code while the file is read.
+  // Helpers start while the file is read.
   const crew =
     field !== undefined && field.offsetsMm.length > 0 && field.workers !== 1
       ? io.startCrew?.(field.workers)

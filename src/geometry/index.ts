@@ -6,7 +6,6 @@ export { measureAndCheck, measureLevels } from './field/measureLevels';
 export { distanceFunction } from './field/distanceAt';
 export { runFieldTask, type FieldTask } from './field/fieldTask';
 export type { LevelVolume } from './field/levelVolume';
-export { rehearse } from './field/rehearse';
 export { findFloor, type Floor } from './floor';
 export { readScan, SCAN_FORMATS, type ScanFormat } from './io/formats';
 export type { ScanFile } from './io/scanFile';

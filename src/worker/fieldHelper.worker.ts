@@ -1,6 +1,6 @@
-import { rehearse, runFieldTask, type FieldTask } from '../geometry';
+import { runFieldTask, type FieldTask } from '../geometry';
 
-/** A helping thread of the page's worker: compiles its code, says that it is ready, then does its part of every task it is sent. */
+/** A helping thread of the page's worker: says that it is ready, then does its part of every task it is sent. */
 interface HelperScope {
   onmessage: ((event: MessageEvent<{ task: FieldTask; id: number }>) => void) | null;
   postMessage(message: 'ready'): void;
@@ -15,5 +15,4 @@ scope.onmessage = ({ data: { task, id } }) => {
     // The thread that asked finds the team stopped, and tells why.
   }
 };
-rehearse();
 scope.postMessage('ready');
