@@ -18,6 +18,8 @@ const VOXELS_ACROSS_WALL = 2;
 export interface VoxelChoice {
   voxelMm: number;
   because: 'size' | 'offset' | 'wall' | 'given';
+  /** Smaller ones were wanted, but this accuracy does not go so far. */
+  isLimited?: true;
 }
 
 /**
@@ -39,11 +41,11 @@ export function chooseVoxel(wanted: {
   const finest = edgeFor(MOST_TIMES[wanted.accuracy] * VOXELS[wanted.accuracy]);
   const nearest = Math.min(...wanted.offsetsMm.map(Math.abs).filter((mm) => mm > 0)) / VOXELS_TO_LEVEL;
   const wall = (wanted.thinnestMm ?? Infinity) / VOXELS_ACROSS_WALL;
-  if (bySize <= Math.min(nearest, wall)) return { voxelMm: twoDigits(bySize), because: 'size' };
-  return {
-    voxelMm: twoDigits(Math.max(finest, Math.min(nearest, wall))),
-    because: wall < nearest ? 'wall' : 'offset',
-  };
+  const wish = Math.min(nearest, wall);
+  const voxelMm = twoDigits(Math.max(finest, wish));
+  if (voxelMm >= twoDigits(bySize)) return { voxelMm: twoDigits(bySize), because: 'size' };
+  const because = wall < nearest ? 'wall' : 'offset';
+  return wish < finest ? { voxelMm, because, isLimited: true } : { voxelMm, because };
 }
 
 const twoDigits = (mm: number): number => Number(mm.toPrecision(2));

@@ -63,18 +63,23 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
     hint: 'The volume and what is grown outward hold them; shrunk inward nothing of them is left. A smaller voxel shows them better.',
   }),
   SELF_INTERSECT: (v) =>
-    v.part === 'check'
+    v.part === 'layers'
       ? {
-          text: `Measured a second way, by the distance field, the piece holds ${cm3(v.fieldCm3)}: the two differ by ${cm3(Math.abs(Number(v.differenceCm3)))}, more than they should.`,
-          hint: 'A fold or an inner wall may lie between the lines that look for them. A smaller --voxel tells more.',
+          text: 'The surface lies on itself in more layers than can be counted: it has no inside to measure offsets from.',
+          hint: 'Have the scanner program remake the mesh as one closed surface.',
         }
-      : {
-          text: `Shells overlap or fold: ${cm3(v.doubledCm3)} counted twice${Number(v.negativeCm3) > 1e-9 ? `, ${cm3(v.negativeCm3)} counted below zero` : ''}.`,
-          hint:
-            v.effectCm3 === 0
-              ? 'Too little to change the volume; the range covers it. The area counts the walls inside as well.'
-              : 'What is inside two shells counts once. The plain sum would be wrong. The area counts the walls inside as well.',
-        },
+      : v.part === 'check'
+        ? {
+            text: `Measured a second way, by the distance field, the piece holds ${cm3(v.fieldCm3)}: the two differ by ${cm3(Math.abs(Number(v.differenceCm3)))}, more than they should.`,
+            hint: 'A fold or an inner wall may lie between the lines that look for them. A smaller --voxel tells more.',
+          }
+        : {
+            text: `Shells overlap or fold: ${cm3(v.doubledCm3)} counted twice${Number(v.negativeCm3) > 1e-9 ? `, ${cm3(v.negativeCm3)} counted below zero` : ''}.`,
+            hint:
+              v.effectCm3 === 0
+                ? 'Too little to change the volume; the range covers it. The area counts the walls inside as well.'
+                : 'What is inside two shells counts once. The plain sum would be wrong. The area counts the walls inside as well.',
+          },
   PRECISION: (v) => ({
     text: `The coordinates are too coarse for the size: rounding could change the volume by ${percent(v.doubtShare)}.`,
     hint: 'Move the piece near zero before exporting it.',

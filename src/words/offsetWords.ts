@@ -5,11 +5,13 @@ import { amount } from './sentence';
 /** Why the field was as fine as it was, and what its offsets are of. */
 export function offsetBecause({ voxel, accuracy, volumes, check }: Offsets, show: Show = 'both'): string[] {
   const edge = formatLength(voxel.voxelMm, show);
+  const goes =
+    voxel.isLimited === true ? `as far as accuracy ${accuracy} goes toward voxels by which` : 'so that';
   const why = {
     given: 'as you said',
     size: `from the size of the piece (accuracy ${accuracy})`,
-    offset: 'so that the offset nearest to the surface is told apart from it',
-    wall: 'so that the thinnest walls are more than a voxel thick',
+    offset: `${goes} the offset nearest to the surface is told apart from it`,
+    wall: `${goes} the thinnest walls are more than a voxel thick`,
   }[voxel.because];
   const field = `Offsets by a distance field of voxels of ${edge}, ${why}; the distances are exact, the voxels only add them up.`;
   const second = `The volume of the piece itself, by the field: ${amount(check.fieldCm3, 6)} cm³, ${amount(Math.abs(check.differenceCm3), 2)} cm³ ${check.differenceCm3 < 0 ? 'less' : 'more'} than above; they should agree within ${amount(check.toleranceCm3, 2)} cm³.`;

@@ -31,7 +31,7 @@ export interface Field {
 
 /**
  * Builds the field of a closed chain (mm). The chain may overlap itself; `inside` is where it winds once or more.
- * Errors: STOPPED.
+ * Errors: STOPPED; SELF_INTERSECT for a chain that is not closed, or lies on itself in more layers than can be counted (32 767).
  */
 export function buildField(chain: TriangleMesh, bounds: Bounds, options: FieldOptions): Outcome<Field> {
   const size = 1 + (options.crew?.helpers ?? 0);
@@ -47,6 +47,8 @@ export function buildField(chain: TriangleMesh, bounds: Bounds, options: FieldOp
   });
   let task = newBuildTask(surface, surface.triangles, grid, reachMm, options);
   if (!runTogether(task, options, [0, 0.3])) return bad('STOPPED');
+  const leaks = task.rows.some((count, place) => place % 2 === 1 && count > 0);
+  if (leaks) return bad('SELF_INTERSECT', { part: 'layers' });
   if (task.rows.some((count, place) => place % 2 === 0 && count > 0)) {
     const { windings, suspect } = task;
     const exposed = watched(options, [0.3, 0.35], surface.triangles.length / 3, (onStep) =>

@@ -1,37 +1,39 @@
 import { rmSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   boundsOf,
   buildField,
   measureLevels,
-  type Crew,
   type FieldOptions,
   type TriangleMesh,
 } from '../../../src/geometry';
+import type { Crew } from '../../../src/geometry';
+import { startCrew } from '../../../src/cli/nodeCrew';
 import { between, lcg } from '../../support/lcg';
 import { joined, moved, turned } from '../../support/meshTools';
 import { problemOf, valueOf } from '../../support/outcome';
 import { box, icosphere, torus } from '../../support/shapes';
-import { bundledHelper, crewOf } from './crewOf';
+import { bundledHelper } from './bundledHelper';
 import { fieldOf, levelsOf } from './levelsOf';
 import { fullBall } from './truths';
 
 const SEED = 66;
 const LEVELS = [0, 7, -6, 0.7];
 
-let helper: string;
+let helper: URL;
 /** Crews of one and of two helpers. */
-let crews: (Crew & { end: () => Promise<void> })[];
+let crews: ReturnType<typeof startCrew>[];
 
 beforeAll(async () => {
   helper = await bundledHelper();
-  crews = [await crewOf(helper, 1), await crewOf(helper, 2)];
+  crews = [startCrew(2, helper), startCrew(3, helper)];
 }, 30_000);
 
-afterAll(async () => {
-  await Promise.all(crews.map((crew) => crew.end()));
-  rmSync(dirname(helper), { recursive: true, force: true });
+afterAll(() => {
+  for (const crew of crews) crew.end();
+  rmSync(dirname(fileURLToPath(helper)), { recursive: true, force: true });
 });
 
 const noisy = (mesh: TriangleMesh, mm: number): TriangleMesh => {
@@ -129,4 +131,20 @@ it('times of the stages: one row a thread, none negative', () => {
     expect(row.every((ms) => ms >= 0)).toBe(true);
     expect(row.some((ms) => ms > 0)).toBe(true);
   }
+});
+
+it('helpers that cannot start are done without', () => {
+  const crew = startCrew(3, pathToFileURL('/no/such/helper.js'));
+  expect(crew.helpers).toBe(0);
+  const ball = fullBall(20, 24);
+  expect(levelsOf(ball, [4], { crew })).toEqual(levelsOf(ball, [4]));
+  crew.end();
+});
+
+it('a chain that is not closed is told, not measured', () => {
+  const { positions, triangles } = box([44, 40, 30]);
+  const open = { positions, triangles: triangles.slice(6) };
+  const field = buildField(open, boundsOf(open), { voxelMm: 1, levelsMm: [4] });
+  expect(field.ok).toBe(false);
+  if (!field.ok) expect(field.problem).toMatchObject({ code: 'SELF_INTERSECT', values: { part: 'layers' } });
 });
