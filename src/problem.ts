@@ -97,6 +97,7 @@ export const PLAN_CODES = [
   'CUT_EMPTY',
   'FLOOR_FOUND',
   'STOPPED',
+  'VOXEL_TOO_SMALL',
 ] as const;
 
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */

@@ -1,4 +1,5 @@
 import { extentsOf, type Bounds } from '../geometry';
+import { bad, good, type Outcome } from '../problem';
 
 /** How fine the field is; `normal` is assumed and said when nothing is given. */
 export const ACCURACIES = ['fast', 'normal', 'fine'] as const;
@@ -9,6 +10,9 @@ const VOXELS: Record<Accuracy, number> = { fast: 1.2e6, normal: 9e6, fine: 7e7 }
 
 /** So many times more voxels are spent at most because an offset is small or a wall thin. Chosen here. */
 const MOST_TIMES: Record<Accuracy, number> = { fast: 1, normal: 4, fine: 1.3 };
+
+/** More voxels than these are refused: about a gigabyte and a half. Chosen here. */
+const MOST_VOXELS = 4e8;
 
 /** A level this many voxels from the surface, and a wall this many voxels thick, are told apart well. Chosen here. */
 const VOXELS_TO_LEVEL = 4;
@@ -24,7 +28,7 @@ export interface VoxelChoice {
 
 /**
  * The edge of the voxels for the levels asked for: from the size of the piece, finer where a level runs close to the surface or walls
- * are thin, as far as memory goes. Two digits.
+ * are thin, as far as memory goes. Two digits. Errors: VOXEL_TOO_SMALL for one that was given.
  */
 export function chooseVoxel(wanted: {
   bounds: Bounds;
@@ -32,10 +36,10 @@ export function chooseVoxel(wanted: {
   thinnestMm: number | undefined;
   accuracy: Accuracy;
   voxelMm?: number;
-}): VoxelChoice {
-  if (wanted.voxelMm !== undefined) return { voxelMm: wanted.voxelMm, because: 'given' };
+}): Outcome<VoxelChoice> {
   const outwardMm = Math.max(0, ...wanted.offsetsMm);
   const boxMm3 = extentsOf(wanted.bounds).reduce((product, mm) => product * (mm + 2 * outwardMm), 1);
+  if (wanted.voxelMm !== undefined) return given(wanted.voxelMm, boxMm3);
   const edgeFor = (voxels: number): number => Math.cbrt(boxMm3 / voxels);
   const bySize = edgeFor(VOXELS[wanted.accuracy]);
   const finest = edgeFor(MOST_TIMES[wanted.accuracy] * VOXELS[wanted.accuracy]);
@@ -43,9 +47,15 @@ export function chooseVoxel(wanted: {
   const wall = (wanted.thinnestMm ?? Infinity) / VOXELS_ACROSS_WALL;
   const wish = Math.min(nearest, wall);
   const voxelMm = twoDigits(Math.max(finest, wish));
-  if (voxelMm >= twoDigits(bySize)) return { voxelMm: twoDigits(bySize), because: 'size' };
+  if (voxelMm >= twoDigits(bySize)) return good({ voxelMm: twoDigits(bySize), because: 'size' });
   const because = wall < nearest ? 'wall' : 'offset';
-  return wish < finest ? { voxelMm, because, isLimited: true } : { voxelMm, because };
+  return good(wish < finest ? { voxelMm, because, isLimited: true } : { voxelMm, because });
+}
+
+function given(voxelMm: number, boxMm3: number): Outcome<VoxelChoice> {
+  const voxels = boxMm3 / voxelMm ** 3;
+  if (voxels <= MOST_VOXELS) return good({ voxelMm, because: 'given' });
+  return bad('VOXEL_TOO_SMALL', { voxelMm, voxels, smallestMm: 1.05 * Math.cbrt(boxMm3 / MOST_VOXELS) });
 }
 
 const twoDigits = (mm: number): number => Number(mm.toPrecision(2));

@@ -23,7 +23,9 @@ export async function offsetSurface(
   const { solid } = settled.value;
   if (solid.soup !== undefined) return bad('NOT_CLOSED', { part: 'offsets' });
   const { offsetMm } = options;
-  const { voxelMm } = voxelFor(solid, [offsetMm], options);
+  const voxel = voxelFor(solid, [offsetMm], options);
+  if (!voxel.ok) return voxel;
+  const { voxelMm } = voxel.value;
   const field = buildField(solid.chain, solid.bounds, {
     voxelMm,
     // The grid of the facets reaches two of their edges beyond the level.

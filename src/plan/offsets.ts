@@ -56,11 +56,13 @@ const FIELD_LAYER_VOXELS = 1.5e-3;
 /** The check is loud only beyond twice that: it is there for folds and inner walls, not for the grid. Chosen here. */
 const CHECK_TIMES = 2;
 
-/** Errors: STOPPED. */
+/** Errors: STOPPED, VOXEL_TOO_SMALL, SELF_INTERSECT as `buildField` has it. */
 export function measureOffsets(solid: SolidMeasure, scale: Scale, options: OffsetOptions): Outcome<Offsets> {
   const accuracy = options.accuracy ?? 'normal';
   const walls = thinWalls(solid.chain, solid.bounds);
-  const voxel = voxelFor(solid, options.offsetsMm, options, walls);
+  const choice = voxelFor(solid, options.offsetsMm, options, walls);
+  if (!choice.ok) return choice;
+  const voxel = choice.value;
   const hasVoids = solid.envelope !== solid.chain;
   const halved = (from: number) => (share: number) =>
     options.onProgress?.(hasVoids ? from + share / 2 : share);
@@ -101,7 +103,7 @@ export function voxelFor(
   offsetsMm: readonly number[],
   { accuracy, voxelMm }: { accuracy?: Accuracy | undefined; voxelMm?: number | undefined },
   walls: ThinWalls = thinWalls(solid.chain, solid.bounds),
-): VoxelChoice {
+): Outcome<VoxelChoice> {
   return chooseVoxel({
     bounds: solid.bounds,
     offsetsMm,

@@ -212,7 +212,7 @@ describe('chooseVoxel', () => {
     offsetsMm: readonly number[],
     { accuracy = 'normal', wall }: { accuracy?: Accuracy; wall?: number } = {},
   ): { voxelMm: number; because: string } =>
-    chooseVoxel({ bounds: cube(mm), offsetsMm, thinnestMm: wall, accuracy });
+    valueOf(chooseVoxel({ bounds: cube(mm), offsetsMm, thinnestMm: wall, accuracy }));
   const voxels = (mm: number, grownMm: number, voxelMm: number): number =>
     ((mm + 2 * grownMm) / voxelMm) ** 3;
 
@@ -255,9 +255,14 @@ describe('chooseVoxel', () => {
     }
   });
 
-  it('what is given is taken', () => {
-    expect(
-      chooseVoxel({ bounds: cube(200), offsetsMm: [2], thinnestMm: 0.4, accuracy: 'fine', voxelMm: 3 }),
-    ).toEqual({ voxelMm: 3, because: 'given' });
+  it('what is given is taken, unless it would be more voxels than memory is planned for', () => {
+    const given = (voxelMm: number) =>
+      chooseVoxel({ bounds: cube(200), offsetsMm: [2], thinnestMm: 0.4, accuracy: 'fine', voxelMm });
+    expect(valueOf(given(3))).toEqual({ voxelMm: 3, because: 'given' });
+    const refused = problemOf(given(0.01));
+    expect(refused.code).toBe('VOXEL_TOO_SMALL');
+    // Box of 204 mm in voxels of 0.01 mm; what is named instead is taken.
+    expectClose(refused.values.voxels as number, 20400 ** 3, 1e-9);
+    expect(valueOf(given(refused.values.smallestMm as number)).because).toBe('given');
   });
 });

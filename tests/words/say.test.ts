@@ -91,6 +91,8 @@ const VALUES: Problem['values'] = {
   fieldCm3: 4430,
   differenceCm3: -6,
   voxelMm: 1,
+  voxels: 8.5e12,
+  smallestMm: 0.28,
   unit: 'mm',
   by: 'tall',
   share: 0.03,
