@@ -98,6 +98,7 @@ export const PLAN_CODES = [
   'FLOOR_FOUND',
   'STOPPED',
   'VOXEL_TOO_SMALL',
+  'VOXEL_TOO_LARGE',
 ] as const;
 
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */

@@ -14,6 +14,9 @@ const MOST_TIMES: Record<Accuracy, number> = { fast: 1, normal: 4, fine: 1.3 };
 /** More voxels than these are refused: about a gigabyte and a half. Chosen here. */
 const MOST_VOXELS = 4e8;
 
+/** With fewer, some 22 a side, the range was not tried (tests/geometry/field/coverage.test.ts goes down to that). */
+const FEWEST_VOXELS = 1e4;
+
 /** A level this many voxels from the surface, and a wall this many voxels thick, are told apart well. Chosen here. */
 const VOXELS_TO_LEVEL = 4;
 const VOXELS_ACROSS_WALL = 2;
@@ -28,7 +31,7 @@ export interface VoxelChoice {
 
 /**
  * The edge of the voxels for the levels asked for: from the size of the piece, finer where a level runs close to the surface or walls
- * are thin, as far as memory goes. Two digits. Errors: VOXEL_TOO_SMALL for one that was given.
+ * are thin, as far as memory goes. Two digits. Errors: VOXEL_TOO_SMALL and VOXEL_TOO_LARGE for one that was given.
  */
 export function chooseVoxel(wanted: {
   bounds: Bounds;
@@ -54,6 +57,8 @@ export function chooseVoxel(wanted: {
 
 function given(voxelMm: number, boxMm3: number): Outcome<VoxelChoice> {
   const voxels = boxMm3 / voxelMm ** 3;
+  if (voxels < FEWEST_VOXELS)
+    return bad('VOXEL_TOO_LARGE', { voxelMm, largestMm: 0.95 * Math.cbrt(boxMm3 / FEWEST_VOXELS) });
   if (voxels <= MOST_VOXELS) return good({ voxelMm, because: 'given' });
   return bad('VOXEL_TOO_SMALL', { voxelMm, voxels, smallestMm: 1.05 * Math.cbrt(boxMm3 / MOST_VOXELS) });
 }

@@ -56,7 +56,7 @@ const FIELD_LAYER_VOXELS = 1.5e-3;
 /** The check is loud only beyond twice that: it is there for folds and inner walls, not for the grid. Chosen here. */
 const CHECK_TIMES = 2;
 
-/** Errors: STOPPED, VOXEL_TOO_SMALL, SELF_INTERSECT as `buildField` has it. */
+/** Errors: STOPPED, those of `chooseVoxel`, SELF_INTERSECT as `buildField` has it. */
 export function measureOffsets(solid: SolidMeasure, scale: Scale, options: OffsetOptions): Outcome<Offsets> {
   const accuracy = options.accuracy ?? 'normal';
   const walls = thinWalls(solid.chain, solid.bounds);

@@ -29,6 +29,10 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     text: `Voxels of ${amount(v.voxelMm, 2)} mm would be ${amount(Number(v.voxels) / 1e6, 2)} million for this piece and its offsets: more than the memory is planned for.`,
     hint: `Take voxels of ${amount(v.smallestMm, 2)} mm or more; distances are exact in any case.`,
   }),
+  VOXEL_TOO_LARGE: (v) => ({
+    text: `Voxels of ${amount(v.voxelMm, 2)} mm are too coarse for this piece: its range would not be right.`,
+    hint: `Take voxels of ${amount(v.largestMm, 2)} mm or less.`,
+  }),
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
   CANNOT_READ_FILE: (v) => ({

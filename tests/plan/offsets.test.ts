@@ -255,7 +255,7 @@ describe('chooseVoxel', () => {
     }
   });
 
-  it('what is given is taken, unless it would be more voxels than memory is planned for', () => {
+  it('what is given is taken, unless it would be more voxels than memory is planned for, or too few', () => {
     const given = (voxelMm: number) =>
       chooseVoxel({ bounds: cube(200), offsetsMm: [2], thinnestMm: 0.4, accuracy: 'fine', voxelMm });
     expect(valueOf(given(3))).toEqual({ voxelMm: 3, because: 'given' });
@@ -264,5 +264,8 @@ describe('chooseVoxel', () => {
     // Box of 204 mm in voxels of 0.01 mm; what is named instead is taken.
     expectClose(refused.values.voxels as number, 20400 ** 3, 1e-9);
     expect(valueOf(given(refused.values.smallestMm as number)).because).toBe('given');
+    const coarse = problemOf(given(20));
+    expect(coarse.code).toBe('VOXEL_TOO_LARGE');
+    expect(valueOf(given(coarse.values.largestMm as number)).because).toBe('given');
   });
 });

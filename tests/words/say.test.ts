@@ -93,6 +93,7 @@ const VALUES: Problem['values'] = {
   voxelMm: 1,
   voxels: 8.5e12,
   smallestMm: 0.28,
+  largestMm: 2.6,
   unit: 'mm',
   by: 'tall',
   share: 0.03,
