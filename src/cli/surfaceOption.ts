@@ -1,4 +1,4 @@
-import type { WasmSource } from '../geometry/solids';
+import { MESH_WRITERS, writerFor, type WasmSource } from '../geometry/solids';
 import { offsetSurface } from '../plan/offsetSurface';
 import { bad, good, type Outcome } from '../problem';
 import { textOf, type OptionValues } from './command';
@@ -12,7 +12,13 @@ export function wantsSurface(
   { offsetsMm }: FieldWish,
   operands: readonly string[],
 ): Outcome<boolean> {
-  if (textOf(options, 'surface') === undefined) return good(false);
+  const target = textOf(options, 'surface');
+  if (target === undefined) return good(false);
+  if (!writerFor(target).ok)
+    return bad('BAD_CALL', {
+      text: `--surface "${target}" names no kind of mesh file that is written.`,
+      hint: `Give it one of these endings: ${MESH_WRITERS.flatMap((w) => w.extensions.map((x) => `.${x}`)).join(', ')}.`,
+    });
   if (offsetsMm.length === 1 && operands.length === 1 && operands[0] !== '-') return good(true);
   return bad('BAD_CALL', {
     text: '--surface writes the surface of one offset of one scan file.',

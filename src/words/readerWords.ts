@@ -11,8 +11,11 @@ export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = 
     text:
       v.format === ''
         ? 'The name has no ending, so the kind of file is not known.'
-        : `Files of the kind "${v.format}" are not read.`,
-    hint: `Give one of: ${v.known}; or name it with --format.`,
+        : `Files of the kind "${v.format}" are not ${v.part === 'written' ? 'written' : 'read'}.`,
+    hint:
+      v.part === 'written'
+        ? `Name it as one of: ${v.known}.`
+        : `Give one of: ${v.known}; or name it with --format.`,
   }),
   UNSUPPORTED_ENCODING: (v) => ({
     text: `The file is text in ${v.encoding}.`,

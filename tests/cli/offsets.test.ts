@@ -56,6 +56,7 @@ describe('offsets', () => {
     [['--offset', '10mm', '--workers', 'two']],
     [Array.from({ length: 25 }, (_, i) => ['--offset', `${i + 1}mm`]).flat()],
     [['--surface', 'skin.stl']],
+    [['--offset', '1mm', '--surface', 'skin.obj']],
     [['--offset', '1mm', '--offset', '2mm', '--surface', 'skin.stl']],
   ])('%j is a wrong call', (args) => {
     expect(call(['size', BOX, '--file-unit', 'mm', ...args]).exit).toBe(2);
