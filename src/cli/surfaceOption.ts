@@ -17,7 +17,7 @@ export function wantsSurface(
   if (!writerFor(target).ok)
     return bad('BAD_CALL', {
       text: `--surface "${target}" names no kind of mesh file that is written.`,
-      hint: `Give it one of these endings: ${MESH_WRITERS.flatMap((w) => w.extensions.map((x) => `.${x}`)).join(', ')}.`,
+      hint: `Give it one of these endings: ${MESH_WRITERS.flatMap((w) => w.extensions).join(', ')}.`,
     });
   if (offsetsMm.length === 1 && operands.length === 1 && operands[0] !== '-') return good(true);
   return bad('BAD_CALL', {
