@@ -15,6 +15,7 @@ import { BUILD_STAGES, LEVEL_STAGES, TIMED } from '../src/geometry/field/fieldTa
 import { sizeScan } from '../src/plan';
 import { findAnchor, type AnchorRun } from './anchor';
 import { bumpyBodyStl } from './bumpyBody';
+import { median, verdict } from './report';
 
 /** V(0), +10 and -8 mm at voxels of 1 mm. */
 const [VOXEL_MM, OUT_MM, IN_MM] = [1, 10, 8];
@@ -225,15 +226,6 @@ function changeOneOffset(solid: SolidMeasure, crew: ReturnType<typeof startCrew>
   return median(times);
 }
 
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[(sorted.length - 1) >> 1]!;
-}
-
 function seconds(runs: readonly { wallS: number }[]): string {
   return runs.map(({ wallS }) => wallS.toFixed(2)).join(' ');
-}
-
-function verdict(ok: boolean): string {
-  return ok ? 'ok' : 'NOT MET';
 }

@@ -7,6 +7,7 @@ import { readScan } from '../src/geometry';
 import { sizeScan } from '../src/plan';
 import { revolvedVolume, sphere, sphereOutline } from '../tests/support/shapes';
 import { stlBytes } from '../tests/support/writeMesh';
+import { median, verdict } from './report';
 
 /** How often each side runs, after one run each that is thrown away. Odd, so that the median is a run. */
 const RUNS = 5;
@@ -147,12 +148,7 @@ function runTheCli(): { wallS: number[]; peakMB: number[]; wallMedianS: number; 
   return { wallS, peakMB, wallMedianS: median(wallS), peakMostMB: Math.max(...peakMB) };
 }
 
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[(values.length - 1) / 2]!;
-}
-
 function report(): void {
-  const verdict = (ok: boolean): string => (ok ? 'ok' : 'NOT MET');
   console.log(`${results.machine}\n${results.file}`);
   for (const [
     how,

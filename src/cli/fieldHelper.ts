@@ -8,7 +8,7 @@ parentPort!.on('message', ({ task, id }: { task: FieldTask; id: number }) => {
   try {
     runFieldTask(task, id);
   } catch {
-    // The thread that asked finds the team stopped, and tells why.
+    // The thread that asked finds the team stopped.
   }
 });
 Atomics.store(there, place, 1);

@@ -5,7 +5,7 @@ import type { Crew } from '../geometry';
 /** Beyond this many threads the memory they take side by side outweighs what they save. Chosen here. */
 const MOST_THREADS = 4;
 
-/** A helper that has not said it is there by then is done without: it cannot start here. */
+/** A helper that has not said it is there by then is done without: it cannot start here. Chosen here. */
 const START_MS = 3000;
 
 /**

@@ -65,7 +65,7 @@ export function notBuiltYet(options: OptionValues, later: readonly OptionSpec[])
 export const scanOptionGiven = (options: OptionValues): string | undefined =>
   SCAN_OPTIONS.map(({ flags }) => nameOfFlags(flags)).find((name) => options[keyOf(name)] !== undefined);
 
-/** Offsets of one call: more would be a slip, and each costs time. */
+/** Offsets of one call: more would be a slip, and each costs time. Chosen here, like the threads. */
 const MOST_OFFSETS = 24;
 const MOST_WORKERS = 64;
 

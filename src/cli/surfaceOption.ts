@@ -1,4 +1,4 @@
-import { MESH_WRITERS, writerFor, type WasmSource } from '../geometry/solids';
+import { MESH_WRITERS, writerFor } from '../geometry/solids';
 import { offsetSurface } from '../plan/offsetSurface';
 import { bad, good, type Outcome } from '../problem';
 import { textOf, type OptionValues } from './command';
@@ -30,7 +30,7 @@ export function wantsSurface(
 export async function writeSurface(
   file: string,
   options: OptionValues,
-  { io, field, source }: { io: Io; field: FieldWish; source?: WasmSource },
+  { io, field }: { io: Io; field: FieldWish },
 ): Promise<Outcome<true>> {
   const target = textOf(options, 'surface')!;
   const wanted = scanOptions(options);
@@ -38,11 +38,12 @@ export async function writeSurface(
   const scan = openScan(file, options, io);
   if (!scan.ok) return scan;
   const offsetMm = field.offsetsMm[0]!;
-  const bytes = await offsetSurface(
-    scan.value,
-    { ...wanted.value, ...settingsOf(field), offsetMm, fileName: target },
-    source,
-  );
+  const bytes = await offsetSurface(scan.value, {
+    ...wanted.value,
+    ...settingsOf(field),
+    offsetMm,
+    fileName: target,
+  });
   if (!bytes.ok) return bytes;
   orCannotWrite(target, '--surface', () => io.writeFile(target, bytes.value));
   return good(true);

@@ -1,3 +1,4 @@
+import { ON_PLANE_SHARE } from './measure/planeFrame';
 import { coneLoops } from './repair/closeCycle';
 import { pairEdges } from './repair/edges';
 import { findLoops } from './repair/loops';
@@ -70,9 +71,6 @@ function cutOnce({ mesh, onCut }: CutMesh, plane: CutPlane): CutMesh {
   for (let v = 0; v < count; v++) flags[v] = onCut[v] === 1 || heights[v] === 0 ? 1 : 0;
   return { mesh: { positions, triangles: Int32Array.from(kept) }, onCut: flags };
 }
-
-/** Vertices closer to the plane than this share of the largest distance from it lie on it: 0.3 micrometers on 300 mm. */
-const ON_PLANE_SHARE = 1e-6;
 
 /** Signed distance of every vertex from the plane, positive on the kept side; exactly 0 for those that lie on it. */
 function heightsOver(p: Float64Array, plane: CutPlane): Float64Array {

@@ -11,7 +11,8 @@ const SIMPLIFY_SHARE = 0.05;
 /**
  * The surface of the body grown (or, negative, shrunk) by one distance, as the bytes of a mesh file whose name says the format: for a
  * printer, or to look at. Facets are about two voxels long; the volume that `sizeScan` gives is the better one.
- * Errors: those of `sizeScan`, UNSUPPORTED_FORMAT, ZERO_VOLUME where nothing is that deep, NOT_CLOSED for a soup.
+ * Errors: those of `settleSolid`, `chooseVoxel`, `buildField` and `surfaceFile`; NOT_CLOSED (part `offsets`) for a scan whose
+ * facets do not join.
  */
 export async function offsetSurface(
   scan: ScanFile,
@@ -31,6 +32,7 @@ export async function offsetSurface(
     // The grid of the facets reaches two of their edges beyond the level.
     levelsMm: [offsetMm, Math.max(0, offsetMm) + 5 * voxelMm],
     ...(options.crew === undefined ? {} : { crew: options.crew }),
+    ...(options.shouldStop === undefined ? {} : { shouldStop: options.shouldStop }),
   });
   if (!field.ok) return field;
   const { bounds } = solid;

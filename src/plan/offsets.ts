@@ -169,14 +169,14 @@ export const fieldDoubtMm3 = ({ doubtMm3, volumeMm3, areaMm2 }: LevelVolume, vox
 
 /**
  * What the closing of the rims could change at an offset. Outward it grows with the surface. A dent spreads as the body shrinks: a shallow
- * dome of volume D over an area A has curvature 2 pi D / A^2 (height 2 D / A over a radius of sqrt(A / pi)), and a distance inside it spreads by 1 +
- * twice that for every mm (derived here).
+ * dome of volume D over an area A has curvature 4 pi D / A^2 (height 2 D / A over a radius of sqrt(A / pi)), and what lies below it spreads by that
+ * for every mm (derived here).
  */
 function capsDoubtMm3(rims: readonly Rim[], offsetMm: number, growth: number): number {
   return rims.reduce((total, rim) => {
     const doubtMm3 = rimDoubtMm3(rim);
     if (offsetMm >= 0) return total + growth * doubtMm3;
-    // A folded rim has little area of its own: no less than a sixteenth of the circle of its length.
+    // A folded rim has little area of its own: no less than a quarter of the circle of its length.
     const areaMm2 = Math.max(rim.areaMm2, rim.lengthMm ** 2 / (16 * Math.PI));
     return total + doubtMm3 * Math.max(growth, 1 + (4 * Math.PI * doubtMm3 * -offsetMm) / areaMm2 ** 2);
   }, 0);

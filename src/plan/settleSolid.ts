@@ -58,11 +58,16 @@ function measureCut(
   coordinateStepMm: number,
   onProgress: (share: number) => void,
 ): Outcome<Pick<SettledSolid, 'solid' | 'removedCm3'>> {
-  const whole = measureSolid(placed, { coordinateStepMm, onProgress });
+  const half = cuts.length > 0 ? 0.5 : 1;
+  const whole = measureSolid(placed, { coordinateStepMm, onProgress: (share) => onProgress(half * share) });
   if (cuts.length === 0) return whole.ok ? good({ solid: whole.value, removedCm3: undefined }) : whole;
   const { mesh, onCut } = cutMesh(placed, cuts);
   if (mesh.triangles.length === 0) return bad('CUT_EMPTY');
-  const solid = measureSolid(mesh, { coordinateStepMm, onProgress, isCutVertex: (v) => onCut[v] === 1 });
+  const solid = measureSolid(mesh, {
+    coordinateStepMm,
+    onProgress: (share) => onProgress(half + half * share),
+    isCutVertex: (v) => onCut[v] === 1,
+  });
   if (!solid.ok) return solid;
   const removedMm3 = whole.ok ? whole.value.volumeMm3 - solid.value.volumeMm3 : undefined;
   return good({

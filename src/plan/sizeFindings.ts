@@ -1,6 +1,6 @@
 import { diagonalOf, type Floor, type ScanFile, type SolidMeasure } from '../geometry';
-import type { Cut } from './cuts';
 import { finding, type Problem, type Status } from '../problem';
+import type { Cut } from './cuts';
 import { SAME_SCALE_SHARE, type Scale } from './scale';
 import type { Offsets } from './offsets';
 import { MM3_PER_CM3, type SizeDoubts } from './sizeDoubts';
@@ -51,7 +51,7 @@ function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
   const found = corners(solid);
   const holes = solid.rims.filter((rim) => rim.kind === 'hole');
   const largest = holes[0];
-  const volumeCm3 = solid.volumeMm3 / 1000;
+  const volumeCm3 = solid.volumeMm3 / MM3_PER_CM3;
   if (largest !== undefined) {
     found.push(
       finding(
@@ -91,19 +91,19 @@ function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
   if (solid.byRole.sheet.count > 0)
     found.push(finding('NOT_CLOSED', 'look', { part: 'sheets', count: solid.byRole.sheet.count }));
   if (solid.soup === undefined && solid.method === 'field') {
-    const effectCm3 = (solid.volumeMm3 - solid.plainSumMm3) / 1000;
+    const effectCm3 = (solid.volumeMm3 - solid.plainSumMm3) / MM3_PER_CM3;
     found.push(
       finding('SELF_INTERSECT', 'look', {
-        doubledCm3: solid.winding.doubledMm3 / 1000,
-        negativeCm3: -solid.winding.negativeMm3 / 1000,
+        doubledCm3: solid.winding.doubledMm3 / MM3_PER_CM3,
+        negativeCm3: -solid.winding.negativeMm3 / MM3_PER_CM3,
         effectCm3,
       }),
     );
   } else if (doubts.overlaps > 1e-9 * volumeCm3) {
     found.push(
       finding('SELF_INTERSECT', 'fine', {
-        doubledCm3: solid.winding.doubledMm3 / 1000,
-        negativeCm3: -solid.winding.negativeMm3 / 1000,
+        doubledCm3: solid.winding.doubledMm3 / MM3_PER_CM3,
+        negativeCm3: -solid.winding.negativeMm3 / MM3_PER_CM3,
         effectCm3: 0,
       }),
     );
@@ -150,7 +150,7 @@ function pieces({ solid }: SizeFacts): Problem[] {
       finding('MULTI_SHELL', statusOf(island.heldMm3 / solid.volumeMm3), {
         part: 'islands',
         count: island.count,
-        effectCm3: -island.heldMm3 / 1000,
+        effectCm3: -island.heldMm3 / MM3_PER_CM3,
       }),
     );
   }
@@ -159,8 +159,8 @@ function pieces({ solid }: SizeFacts): Problem[] {
       finding('NESTED_SHELL', 'look', {
         part: 'void',
         count: inner.count,
-        effectCm3: inner.volumeMm3 / 1000,
-        envelopeCm3: (solid.volumeMm3 - inner.volumeMm3) / 1000,
+        effectCm3: inner.volumeMm3 / MM3_PER_CM3,
+        envelopeCm3: (solid.volumeMm3 - inner.volumeMm3) / MM3_PER_CM3,
       }),
     );
   }
@@ -169,8 +169,8 @@ function pieces({ solid }: SizeFacts): Problem[] {
       finding('NESTED_SHELL', 'look', {
         part: 'solid',
         count: solidInside.count,
-        effectCm3: -Math.abs(solidInside.volumeMm3) / 1000,
-        hollowCm3: (solid.volumeMm3 - Math.abs(solidInside.volumeMm3)) / 1000,
+        effectCm3: -Math.abs(solidInside.volumeMm3) / MM3_PER_CM3,
+        hollowCm3: (solid.volumeMm3 - Math.abs(solidInside.volumeMm3)) / MM3_PER_CM3,
       }),
     );
   }
@@ -192,7 +192,7 @@ function facets({ solid, doubts, scan }: SizeFacts): Problem[] {
   if (oneSidedEdges > 0)
     found.push(finding('NOT_ORIENTED', 'look', { count: oneSidedEdges, part: 'one-sided' }));
   if (sharedEdges > 0) found.push(finding('NON_MANIFOLD', 'look', { count: sharedEdges }));
-  const roughShare = doubts.coordinates / (solid.volumeMm3 / 1000);
+  const roughShare = doubts.coordinates / (solid.volumeMm3 / MM3_PER_CM3);
   if (roughShare > 1e-4)
     found.push(
       finding('PRECISION', statusOf(roughShare), { doubtShare: roughShare, effectCm3: doubts.coordinates }),
@@ -226,8 +226,8 @@ function table({ cuts, floor, removedCm3, solid, scale }: SizeFacts): Problem[] 
   if (cuts.length > 0) {
     const values = {
       count: cuts.length,
-      keptCm3: solid.volumeMm3 / 1000,
-      perMmCm3: solid.cutAreaMm2 / 1000,
+      keptCm3: solid.volumeMm3 / MM3_PER_CM3,
+      perMmCm3: solid.cutAreaMm2 / MM3_PER_CM3,
     };
     if (removedCm3 === undefined) return [finding('CUT_AWAY', 'look', values)];
     return [

@@ -18,6 +18,7 @@ export interface SizeOptions {
   voxelMm?: number;
   /** Threads that help with the field. */
   crew?: OffsetOptions['crew'];
+  /** Looked at while the field works, about every 10 ms; true ends in STOPPED. */
   shouldStop?: () => boolean;
   onProgress?: (share: number) => void;
 }

@@ -40,15 +40,19 @@ export interface Size {
   findings: Problem[];
 }
 
+/** How much of the progress is told when the solid is settled and offsets are still to come. Chosen here. */
+const SOLID_PROGRESS = 0.4;
+
 /**
- * The volume of a scan with its range, in cm3. Errors: those of `settleScale` and `measureSolid`, and CUT_EMPTY.
+ * The volume of a scan with its range, in cm3. Errors: those of `settleSolid`, and of `measureOffsets` where offsets are asked
+ * for.
  *
  * @example
  * const scan = readScan({ bytes, name: 'troll.stl' });
  * const size = scan.ok ? sizeScan(scan.value, { up: '+y', taped: [{ along: 'tall', lengthMm: 290 }] }) : scan;
  */
 export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Size> {
-  const share = wantsOffsets(options) ? 0.4 : 1;
+  const share = wantsOffsets(options) ? SOLID_PROGRESS : 1;
   const settled = settleSolid(scan, {
     ...options,
     onProgress: (done) => options.onProgress?.(share * done),
@@ -102,22 +106,21 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
 }
 
 const ACCURACY_ASSUMED: Assumption = { name: 'accuracy', value: 'normal', unit: '', from: 'assumed' };
-
 const UP_ASSUMED: Assumption = { name: 'up', value: '+z', unit: '', from: 'assumed' };
 
-const wantsOffsets = ({ offsetsMm }: SizeOptions): boolean => offsetsMm !== undefined && offsetsMm.length > 0;
+const wantsOffsets = ({ offsetsMm = [] }: SizeOptions): boolean => offsetsMm.length > 0;
 
 /** A soup has no surface that offsets could be measured from: then there are none, and a finding says so. */
 function offsetsOf(solid: SolidMeasure, scale: Scale, options: SizeOptions): Outcome<Offsets | undefined> {
-  const { offsetsMm, accuracy, voxelMm, crew, shouldStop, onProgress } = options;
-  if (offsetsMm === undefined || offsetsMm.length === 0 || solid.soup !== undefined) return good(undefined);
+  const { offsetsMm = [], accuracy, voxelMm, crew, shouldStop, onProgress } = options;
+  if (!wantsOffsets(options) || solid.soup !== undefined) return good(undefined);
   return measureOffsets(solid, scale, {
     offsetsMm,
     ...(accuracy === undefined ? {} : { accuracy }),
     ...(voxelMm === undefined ? {} : { voxelMm }),
     ...(crew === undefined ? {} : { crew }),
     ...(shouldStop === undefined ? {} : { shouldStop }),
-    onProgress: (share) => onProgress?.(0.4 + 0.6 * share),
+    onProgress: (share) => onProgress?.(SOLID_PROGRESS + (1 - SOLID_PROGRESS) * share),
   });
 }
 

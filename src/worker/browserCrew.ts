@@ -10,8 +10,9 @@ export interface HelperLike {
 const MOST_HELPERS = 3;
 
 /**
- * Starts helpers of the page's worker. Those that have said they are ready help; until then, and where the page may not share memory
- * (it must be served with two headers, see vite.config.ts), the worker does all of it alone.
+ * Starts helpers of the page's worker. Those that have said they are ready help; until then (their word comes only after the measure
+ * that started them), and where the page may not share memory (it must be served with two headers, see vite.config.ts), the worker
+ * does all of it alone.
  */
 export function startBrowserCrew(
   spawn: () => HelperLike,

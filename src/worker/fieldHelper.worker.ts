@@ -12,7 +12,7 @@ scope.onmessage = ({ data: { task, id } }) => {
   try {
     runFieldTask(task, id);
   } catch {
-    // The thread that asked finds the team stopped, and tells why.
+    // The thread that asked finds the team stopped.
   }
 };
 scope.postMessage('ready');

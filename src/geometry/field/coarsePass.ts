@@ -23,13 +23,13 @@ export interface SlotTaker {
   take(): number;
 }
 
-/** Rounds of the nearest search for coarse voxels, which nothing narrows down yet. */
+/** Rounds of the nearest search for coarse voxels, which nothing narrows down yet. Chosen here. */
 const ROUNDS = 3;
 
 /**
- * First pass over plane k: voxels far from every level are only counted, by side and seed distance. For the others the nearest triangle,
- * the foot and the signed distance are found, and the coarse fraction and second difference of every level are added when the second
- * pass has told smooth from rough.
+ * First pass over plane k: voxels far from every level are only counted, by side and seed distance. For the others the nearest
+ * triangle, the foot and the signed distance are found and kept in a slot; the second pass adds their fractions. One loop, as
+ * numbers that cross a call which is not inlined are boxed (see nearest.ts).
  */
 export function findNearLevels(field: LevelField, levels: Levels, slots: SlotTaker, k: number): void {
   const { grid, positions, triangles, winding, site, nearest, slotOf, feet, owner, around } = field;

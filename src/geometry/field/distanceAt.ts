@@ -3,7 +3,7 @@ import { localWinding, sortIntoCells } from './localWinding';
 import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } from './nearest';
 import { HALF_DIAGONAL } from './levels';
 
-/** Rounds of the search from the best of the starts around a point. */
+/** Rounds of the search from the best of the starts around a point. Chosen here. */
 const ROUNDS = 3;
 
 /**

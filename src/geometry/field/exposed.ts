@@ -2,13 +2,14 @@ import type { Grid } from './grid';
 import { forEachCell, localWinding, sortIntoCells, type CellLists } from './localWinding';
 
 /*
- * Faces that run through the inside of the body (overlapping shells, folded caps, walls shared by two bodies) are no surface: an
- * offset must not start from them. Every triangle near a suspect spot is asked at its middle and near its corners whether exactly one
- * of its sides is inside; where the answers differ it is cut in two at its longest edge, down to an eighth of the voxel. What is left ends within
- * that of the true crease.
+ * Faces that run through the inside of the body (overlapping shells, folded caps, walls shared by two bodies) are no surface:
+ * an offset must not start from them. Every triangle near a suspect spot is asked at its middle and near its corners whether
+ * exactly one of its sides is inside; where the answers differ it is cut in two at its longest edge, down to an eighth of the
+ * voxel. What is left ends within that of the true crease.
  *
- * Tried: to test the far side of the foot on the grid, voxel by voxel (as a trial did): the inward volume of two balls that overlap
- * was off by 0.39 %, 0.03 % with a grid twice as fine. A boolean union in a solid modeler: refuses most scans.
+ * Tried: to test the far side of the foot on the grid, voxel by voxel: the inward volume of two balls that overlap was
+ * off by 0.39 %, 0.03 % with a grid twice as fine. A boolean union in a solid modeler: refuses most scans.
+ * The shares and limits below are chosen here.
  */
 
 /** Suspect spots are widened by this many grid steps. */
@@ -33,7 +34,10 @@ export interface Exposed {
   changed: number;
 }
 
-/** The part of a closed chain that bounds its inside. Chain and result share the numbers of their vertices. `onStep` is called often: what it throws stops the work. */
+/**
+ * The part of a closed chain that bounds its inside. Chain and result share the numbers of their vertices. `onStep` is called
+ * often: what it throws stops the work.
+ */
 export function exposedSurface(
   grid: Grid,
   surface: { positions: Float32Array; triangles: Int32Array },

@@ -4,10 +4,10 @@ import { BIN, BINS, HALF_DIAGONAL, marginMm, SAMPLED, SUM, SUMS, type Levels } f
 import { betweenFronts, findOpposite, frontOf, newFront } from './fronts';
 import { planeFraction } from './planeFraction';
 
-/** Rounds of the nearest search for octants, which start from the voxels around them. */
+/** Rounds of the nearest search for octants, which start from the voxels around them. Chosen here. */
 const ROUNDS = 1;
 
-/** A center this close to the surface, in steps, has no direction of its own. */
+/** A center this close to the surface, in steps, has no direction of its own. Chosen here. */
 const ON_SURFACE = 1e-5;
 
 /** The normal of the level surface at the voxel at hand. */
@@ -99,7 +99,7 @@ function findFronts(field: LevelField, slot: number, v: number, i: number, j: nu
   MIDDLE.nz = HERE.z;
 }
 
-/** The bin of a column, by a hash of the block of two voxels' edge in which its feet lie: neighbors mostly go together. */
+/** The bin of a column, by a hash (constants from memory) of the block of two voxels' edge in which its feet lie. */
 function binOf({ grid, feet }: LevelField, slot: number): number {
   const perBlock = 1 / (2 * grid.spacingMm);
   const i = Math.floor((feet[4 * slot]! - grid.ox) * perBlock);

@@ -13,7 +13,7 @@ import type { Grid } from './grid';
 export interface SearchSurface {
   positions: Float32Array;
   triangles: Int32Array;
-  /** Per thread that linked them: first corner of every vertex (corner + 1; 0 = none). */
+  /** Per part of the triangles (LINK_PARTS): first corner of every vertex (corner + 1; 0 = none). */
   heads: Int32Array[];
   /** Next corner of the same vertex. */
   next: Int32Array;
@@ -30,7 +30,7 @@ const [U, V, FOOT_X, FOOT_Y, FOOT_Z, SQUARED] = [0, 1, 2, 3, 4, 5] as const;
 export const FOUND = new Float64Array(6);
 export const AT = { footX: FOOT_X, footY: FOOT_Y, footZ: FOOT_Z, squared: SQUARED } as const;
 
-/** A foot this close to an edge (barycentric) lies on it; a gain below the second share is none. */
+/** A foot this close to an edge (barycentric) lies on it; a gain below the second share is none. Chosen here, with the limit. */
 const ON_EDGE = 1e-7;
 const LEAST_GAIN = 1 - 1e-9;
 const MOST_STEPS = 200;

@@ -13,7 +13,7 @@ export function newTimings(options: FieldOptions, size: number, isShared: boolea
 /** The caller wants no answer any more. */
 class StoppedByCaller extends TeamStopped {}
 
-/** Milliseconds between two looks at the clock's worth: progress told, and whether to stop asked. */
+/** Milliseconds after which progress is told and whether to stop is asked again. */
 const LOOK_MS = 10;
 
 /**

@@ -1,10 +1,13 @@
 import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } from './nearest';
 import type { Grid } from './grid';
 
-/** How far beyond the foot the other side is looked at, in grid steps. */
+/** How far beyond the foot the other side is looked at, in grid steps. Chosen here. */
 const BEYOND = 0.9;
 
-/** Points nearer to the surface than this, in grid steps, have no clear direction to it; their neighbors stand in for them. */
+/**
+ * Points nearer to the surface than this, in grid steps, have no clear direction to it; their neighbors stand in for them.
+ * Chosen here.
+ */
 const TOO_NEAR = 0.05;
 
 /**

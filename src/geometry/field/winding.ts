@@ -10,7 +10,10 @@ import type { Grid } from './grid';
  * Tried: winding by rays per voxel (100 times dearer), signs from pseudonormals (wrong where shells overlap).
  */
 
-/** Crossings of the triangles [from, to), left in `delta` (one entry a grid point). Grid points lie at z <= k or above. */
+/**
+ * Crossings of the triangles [from, to), left in `delta` (one entry a grid point). A vertex on a plane counts as below it, one on
+ * a line as before it. Written out in one loop: it runs for every triangle and plane.
+ */
 export function leaveCrossings(
   grid: Grid,
   positions: Float32Array,

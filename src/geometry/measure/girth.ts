@@ -1,4 +1,4 @@
-import { coordinatesAlong, planeFrame, type Vector } from './planeFrame';
+import { coordinatesAlong, joined, planeFrame, type Vector } from './planeFrame';
 import type { Section } from './section';
 
 /** What the tape goes round: all outlines together, the longest one, or the one that passes nearest to a point. */
@@ -33,16 +33,6 @@ function outlinesTaped(outlines: readonly Float64Array[], taped: Taped): readonl
   if (taped === 'all' || outlines.length < 2) return outlines;
   const rank = outlines.map(taped === 'longest' ? (o) => -lengthOf(o) : (o) => distanceTo(o, taped.nearest));
   return [outlines[rank.indexOf(Math.min(...rank))]!];
-}
-
-function joined(lists: readonly Float64Array[]): Float64Array {
-  const all = new Float64Array(lists.reduce((sum, list) => sum + list.length, 0));
-  let at = 0;
-  for (const list of lists) {
-    all.set(list, at);
-    at += list.length;
-  }
-  return all;
 }
 
 const pointAt = (outline: Float64Array, i: number): Vector => {

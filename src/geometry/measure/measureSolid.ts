@@ -5,7 +5,7 @@ import { measureSurface } from './measureSurface';
 import { measureWelded } from './measureWelded';
 import type { SolidMeasure } from './solidMeasure';
 
-/** Where the caps of a welded scan leave more doubt than this, as where a seam stays open, the winding may leave less. */
+/** Where the caps of a welded scan leave more doubt than this, as where a seam stays open, the winding may leave less. Chosen here. */
 const CLEAR_SHARE = 0.01;
 
 export interface SolidOptions {

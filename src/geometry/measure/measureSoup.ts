@@ -12,10 +12,10 @@ import { windingAbout, windingTree, type WindingTree } from './windingTree';
 /** Facets that hold less than this share of area x diagonal are a sheet (as an open piece is, see `assignRoles`). */
 const SHEET_SHARE = 2e-3;
 
-/** The first look turns tangles away before they cost seconds. */
+/** The first look turns tangles away before they cost seconds. Chosen here. */
 const FIRST_LOOK = { cells: 16, fine: 1 };
 
-/** Places inside that are asked for the winding number there, of so many tried, and how closely. */
+/** Places inside that are asked for the winding number there, of so many tried, and how closely. Chosen here. */
 const PROBES = 60;
 const TRIES = 4096;
 const CLOSE = 12;
@@ -122,7 +122,6 @@ function asSolid(mesh: TriangleMesh, facts: SoupFacts): SolidMeasure {
       insideWinding: facts.insideWinding,
       sampledMm3: facts.insideMm3,
       unclearMm3: facts.unclearMm3,
-      samples: facts.samples,
     },
     plainSumMm3: flux.volumeMm3,
     chain,

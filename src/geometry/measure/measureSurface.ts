@@ -7,9 +7,9 @@ import { tabulatePieces, type Piece, type PieceTable } from './pieces';
 import { assignRoles, type Role, type Roles } from './roles';
 import { settleOverlaps, watchOverlaps } from './overlaps';
 import { nothingLeft, refusal } from './refusal';
-import type { CappedChain, PieceGroup, SolidMeasure } from './solidMeasure';
+import type { PieceGroup, SolidMeasure } from './solidMeasure';
 
-/** A piece smaller than this is not one: a micrometer across. */
+/** A piece smaller than this is not one: a micrometer across. Chosen here. */
 const SMALLEST_MM = 1e-3;
 
 export interface SurfaceOptions {
@@ -119,23 +119,21 @@ const sectionAreaMm2 = (rims: readonly Rim[]): number =>
 
 /** The closed chain of the pieces that count (with or without the voids), each facing its settled way. */
 function countedChain(
-  { capped: { mesh, surfaceCount } }: ClosedSurface,
+  { capped: { mesh } }: ClosedSurface,
   table: PieceTable,
   { role, turned }: Roles,
   isWanted: (role: Role) => boolean,
-): CappedChain {
-  if (role.every(isWanted) && turned.every((one) => one === 0)) return { ...mesh, capsFrom: surfaceCount };
+): TriangleMesh {
+  if (role.every(isWanted) && turned.every((one) => one === 0)) return mesh;
   const kept: number[] = [];
-  let capsFrom = 0;
   for (let t = 0; t < table.pieceOf.length; t++) {
     const piece = table.pieceOf[t]!;
     if (!isWanted(role[piece]!)) continue;
     const [a, b, c] = [mesh.triangles[3 * t]!, mesh.triangles[3 * t + 1]!, mesh.triangles[3 * t + 2]!];
     if (turned[piece] === 1) kept.push(a, c, b);
     else kept.push(a, b, c);
-    if (t < surfaceCount) capsFrom++;
   }
-  return { positions: mesh.positions, triangles: Int32Array.from(kept), capsFrom };
+  return { positions: mesh.positions, triangles: Int32Array.from(kept) };
 }
 
 function groupByRole(pieces: readonly Piece[], { role, turned }: Roles): Record<Role, PieceGroup> {

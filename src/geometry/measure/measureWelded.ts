@@ -33,11 +33,14 @@ const TANGLED_SHARE = 0.5;
 const FIRST_QUANTILE = 0.9;
 const STEP = 1.5;
 
-/** A loop shorter than this share of the size is small; a step that closes less than a tenth of the open edges was not worth it. */
+/**
+ * A loop shorter than this share of the size is small; a step that closes less than a tenth of the open edges was not worth it.
+ * Chosen here.
+ */
 const SMALL_LOOP = 0.05;
 const WORTH_IT = 0.9;
 
-/** Digits that coordinates of this size have, at least: no weld is finer. */
+/** Digits that coordinates of this size have, at least: no weld is finer. Chosen here. */
 const FINEST_SHARE = 1e-9;
 
 export interface WeldTrial {

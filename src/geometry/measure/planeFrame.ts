@@ -7,9 +7,16 @@ export interface PlaneFrame {
   n: Vector;
 }
 
-/** Radians. An angle no modeler uses: edges of a part at rest lie along neither u nor v, where lines would take them whole or not
- * at all. */
+/**
+ * Radians. An angle no modeler uses: edges of a part at rest lie along neither u nor v, where lines would take them whole or
+ * not at all. Chosen here.
+ */
 const ASKEW = 0.37;
+
+/**
+ * Vertices closer to a plane than this share of the largest distance from it lie on it: 0.3 micrometers on 300 mm. Chosen here.
+ */
+export const ON_PLANE_SHARE = 1e-6;
 
 /** Two directions across `normal` (any length above 0), at a set angle to the axes. */
 export function planeFrame(normal: Vector): PlaneFrame {
@@ -61,4 +68,15 @@ export function rangeOf(coordinates: Float64Array, triangles: Int32Array): { low
     if (x > high) high = x;
   }
   return { low, high };
+}
+
+/** Lists of coordinates, one after the other. */
+export function joined(lists: readonly Float64Array[]): Float64Array {
+  const all = new Float64Array(lists.reduce((sum, list) => sum + list.length, 0));
+  let at = 0;
+  for (const list of lists) {
+    all.set(list, at);
+    at += list.length;
+  }
+  return all;
 }

@@ -1,14 +1,14 @@
 import { boundsOf, type TriangleMesh } from '../triangleMesh';
 import { windingAbout, type WindingTree } from './windingTree';
 
-/** Cells along the longest side, and samples along each side of a cell that facets run through. */
+/** Cells along the longest side, and samples along each side of a cell that facets run through. The figures are chosen here. */
 export interface Look {
   cells: number;
   fine: number;
 }
 const FULL_LOOK: Look = { cells: 24, fine: 3 };
 
-/** Places about which the facets wind less or more than this share of the winding well inside are clearly out or in. */
+/** Places about which the facets wind less or more than this share of the winding well inside are clearly out or in. Chosen here. */
 const CLEARLY_OUT = 0.25;
 const CLEARLY_IN = 0.75;
 
@@ -18,7 +18,6 @@ export interface WindingSamples {
   unclearMm3: number;
   /** Standard deviation of `insideMm3` from the finite number of samples. */
   spreadMm3: number;
-  samples: number;
   spacingMm: number;
 }
 
@@ -38,7 +37,7 @@ export function sampleWinding(
   const isCrossed = crossedCells(tree.mesh, lattice);
   const random = fixedRandom();
   const { counts, sizeMm } = lattice;
-  const sums: WindingSamples = { insideMm3: 0, unclearMm3: 0, spreadMm3: 0, samples: 0, spacingMm: sizeMm };
+  const sums: WindingSamples = { insideMm3: 0, unclearMm3: 0, spreadMm3: 0, spacingMm: sizeMm };
   let squares = 0;
   for (let cell = 0; cell < isCrossed.length; cell++) {
     const fine = isCrossed[cell] === 1 ? finest : 1;
@@ -55,7 +54,6 @@ export function sampleWinding(
         ]) / insideWinding;
       if (winding > 0.5) inside++;
       if (winding < -CLEARLY_OUT || (winding > CLEARLY_OUT && winding < CLEARLY_IN)) sums.unclearMm3 += share;
-      sums.samples++;
     }
     sums.insideMm3 += inside * share;
     squares += inside * (1 - inside / fine ** 3) * share * share;
@@ -89,11 +87,11 @@ function crossedCells(
   const last = [0, 0, 0];
   for (let t = 0; t < triangles.length; t += 3) {
     for (const k of [0, 1, 2] as const) {
-      const x = p[3 * triangles[t]! + k]!;
-      const y = p[3 * triangles[t + 1]! + k]!;
-      const z = p[3 * triangles[t + 2]! + k]!;
-      first[k] = cellOf(Math.min(x, y, z), k);
-      last[k] = cellOf(Math.max(x, y, z), k);
+      const a = p[3 * triangles[t]! + k]!;
+      const b = p[3 * triangles[t + 1]! + k]!;
+      const c = p[3 * triangles[t + 2]! + k]!;
+      first[k] = cellOf(Math.min(a, b, c), k);
+      last[k] = cellOf(Math.max(a, b, c), k);
     }
     for (let k = first[2]!; k <= last[2]!; k++)
       for (let j = first[1]!; j <= last[1]!; j++)

@@ -1,5 +1,5 @@
 import type { TriangleMesh } from '../triangleMesh';
-import { coordinatesAlong, planeFrame, type Vector } from './planeFrame';
+import { coordinatesAlong, joined, ON_PLANE_SHARE, planeFrame, type Vector } from './planeFrame';
 import { measureRegion, type WindingRegion } from './windingRegion';
 
 /** A plane through `point`, mm, across `normal` (any length above 0). */
@@ -19,9 +19,6 @@ export interface Section extends WindingRegion {
   signedAreaMm2: number;
 }
 
-/** Vertices closer to the plane than this share of the largest distance from it lie on it, as where a mesh is cut. */
-export const ON_PLANE_SHARE = 1e-6;
-
 /**
  * Cuts a closed chain of triangles that faces outward (mm) by a plane. A vertex on the plane counts as beyond it, on the normal's
  * side, so a plane flush with a flat top gives that top, and one flush with a flat bottom nothing. The crossing of an edge is
@@ -30,10 +27,8 @@ export const ON_PLANE_SHARE = 1e-6;
 export function sectionOf(mesh: TriangleMesh, plane: Plane): Section {
   const frame = planeFrame(plane.normal);
   const outlines = chained(crossingsOf(mesh, heightsOver(mesh, plane.point, frame.n)));
-  const segments = outlines.map((outline) => segmentsIn(outline, plane.point, frame));
-  const all = new Float64Array(segments.reduce((sum, list) => sum + list.length, 0));
-  segments.reduce((at, list) => (all.set(list, at), at + list.length), 0);
-  return { plane, outlines, ...measureRegion(all), signedAreaMm2: signedArea(all) };
+  const segments = joined(outlines.map((outline) => segmentsIn(outline, plane.point, frame)));
+  return { plane, outlines, ...measureRegion(segments), signedAreaMm2: signedArea(segments) };
 }
 
 function heightsOver({ positions, triangles }: TriangleMesh, point: Vector, n: Vector): Float64Array {

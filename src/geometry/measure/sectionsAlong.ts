@@ -1,6 +1,5 @@
 import type { TriangleMesh } from '../triangleMesh';
-import { coordinatesAlong, planeFrame, rangeOf, type Vector } from './planeFrame';
-import { ON_PLANE_SHARE } from './section';
+import { coordinatesAlong, ON_PLANE_SHARE, planeFrame, rangeOf, type Vector } from './planeFrame';
 import { measureRegion } from './windingRegion';
 
 /** Sections at even steps. Heights count along the direction from the origin of the mesh, mm. */
@@ -57,7 +56,10 @@ export interface LargestSection {
   stepMm: number;
 }
 
-/** Levels of the first look (a flange thinner than 1/96 of the body can be missed) and of each of the two closer ones. */
+/**
+ * Levels of the first look (a flange thinner than 1/96 of the body can be missed) and of each of the two closer ones. Chosen
+ * here.
+ */
 const [FIRST_LOOK, CLOSER_LOOK, CLOSER_LOOKS] = [96, 24, 2];
 
 /** The largest section across a direction and where it is: the best of even levels, looked at closer twice. */

@@ -13,13 +13,16 @@ export interface Silhouette {
   spacingMm: number;
 }
 
-/** Share of the area that is always left in doubt. Chosen here: without it, the worst of those 6000 errors was 1.25 times the
- * disagreement. */
+/**
+ * Share of the area that is always left in doubt. Chosen here: without it, the worst of those 6000 errors was 1.25 times the
+ * disagreement.
+ */
 const ERROR_FLOOR = 1e-5;
 
 /** Golden-ratio offset: keeps lines off the round coordinates of modeled parts. */
 const OFFSET = 0.3819660113;
 
+/** Chosen here. */
 const DEFAULT_LINES = 512;
 
 /**

@@ -39,12 +39,6 @@ export interface SoupReport {
   sampledMm3: number;
   /** Volume of the places that are neither clearly inside nor clearly outside. */
   unclearMm3: number;
-  samples: number;
-}
-
-/** A closed chain of triangles: `capsFrom` is the first that closes a hole and is none of the scan's own. */
-export interface CappedChain extends TriangleMesh {
-  capsFrom: number;
 }
 
 /** The measured solid: everything in mm, nothing rounded, nothing done to it that `repairs` and `rims` do not name. */
@@ -77,7 +71,7 @@ export interface SolidMeasure {
   /** Only where merging corners did not close it either. */
   soup?: SoupReport;
   /** The pieces that count with their caps, each facing its settled way. */
-  chain: CappedChain;
+  chain: TriangleMesh;
   /** The same without the voids; the same object where there are none. */
-  envelope: CappedChain;
+  envelope: TriangleMesh;
 }

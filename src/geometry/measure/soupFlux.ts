@@ -1,7 +1,7 @@
 import { pairEdges } from '../repair/edges';
 import { uncancelledEdges } from '../repair/openEdges';
+import { facetVector } from '../facetVector';
 import type { TriangleMesh } from '../triangleMesh';
-import type { CappedChain } from './solidMeasure';
 
 export interface Flux {
   /** A third of the flux of the place vector about the area centroid: the volume, if the facets were closed. Signed. */
@@ -11,7 +11,8 @@ export interface Flux {
 }
 
 /** About the area centroid: what is missing then changes the flux least, wherever the file's zero lies. */
-export function fluxOf({ positions: p, triangles }: TriangleMesh): Flux {
+export function fluxOf(mesh: TriangleMesh): Flux {
+  const { positions: p, triangles } = mesh;
   const origin = [0, 1, 2].map((k) => p[3 * triangles[0]! + k]!);
   const moment = [0, 0, 0];
   const vector = [0, 0, 0];
@@ -19,9 +20,7 @@ export function fluxOf({ positions: p, triangles }: TriangleMesh): Flux {
   let about = 0;
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
-    const [ux, uy, uz] = [p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!];
-    const [vx, vy, vz] = [p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!];
-    const n = [(uy * vz - uz * vy) / 2, (uz * vx - ux * vz) / 2, (ux * vy - uy * vx) / 2];
+    const n = facetVector(mesh, t).map((x) => x / 2);
     const area = Math.hypot(n[0]!, n[1]!, n[2]!);
     areaMm2 += area;
     for (let k = 0; k < 3; k++) {
@@ -44,7 +43,7 @@ export function fluxOf({ positions: p, triangles }: TriangleMesh): Flux {
 export function coneAll(
   mesh: TriangleMesh,
   apexMm: readonly [number, number, number],
-): CappedChain & { openEdges: number } {
+): TriangleMesh & { openEdges: number } {
   const pairs = pairEdges(mesh);
   const edges = uncancelledEdges(mesh, pairs, new Uint8Array(mesh.triangles.length / 3));
   const apex = mesh.positions.length / 3;
@@ -58,5 +57,5 @@ export function coneAll(
     triangles[at++] = edges.to[e]!;
     triangles[at++] = apex;
   }
-  return { positions, triangles, capsFrom: mesh.triangles.length / 3, openEdges: pairs.openCount };
+  return { positions, triangles, openEdges: pairs.openCount };
 }

@@ -1,3 +1,4 @@
+import { facetNormal } from '../facetVector';
 import type { Bounds, TriangleMesh } from '../triangleMesh';
 import { insideStretches } from './windingLines';
 
@@ -9,7 +10,7 @@ export interface ThinWalls {
   thinnerThan: (mm: number) => { areaMm2: number; thinnestMm: number };
 }
 
-/** Lines across the longer side. */
+/** Lines across the longer side. Chosen here. */
 const LINES = 96;
 
 /** Both faces must look along the line this much (cosine): of any direction, one of three axes is nearer than 1 / sqrt(3) = 0.577. */
@@ -26,7 +27,7 @@ export function thinWalls(chain: TriangleMesh, bounds: Bounds): ThinWalls {
   const walls: { thicknessMm: number; areaMm2: number }[] = [];
   const lines = { axes: [0, 1, 2] as const, across: LINES };
   insideStretches(chain, bounds, lines, ({ lengthMm, enter, leave, cellMm2 }, axis) => {
-    const [first, second] = [normalOf(chain, enter), normalOf(chain, leave)];
+    const [first, second] = [facetNormal(chain, enter), facetNormal(chain, leave)];
     const cosine = Math.min(Math.abs(first[axis]), Math.abs(second[axis]));
     const opposite = -(first[0] * second[0] + first[1] * second[1] + first[2] * second[2]);
     if (cosine >= LEAST_COSINE && opposite >= LEAST_OPPOSITE)
@@ -47,14 +48,4 @@ export function thinWalls(chain: TriangleMesh, bounds: Bounds): ThinWalls {
         : { areaMm2, thinnestMm: thin[0]!.thicknessMm };
     },
   };
-}
-
-/** Unit normal of a triangle (`t` = 3 * its number). */
-function normalOf({ positions: p, triangles }: TriangleMesh, t: number): [number, number, number] {
-  const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
-  const [ux, uy, uz] = [p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!];
-  const [wx, wy, wz] = [p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!];
-  const [x, y, z] = [uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx];
-  const length = Math.hypot(x, y, z) || 1;
-  return [x / length, y / length, z / length];
 }

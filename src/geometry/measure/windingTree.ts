@@ -8,11 +8,11 @@ import { boundsOf, type TriangleMesh } from '../triangleMesh';
  * middles; the tree halves that list.
  */
 
-/** Facets of a leaf, taken one by one. */
+/** Facets of a leaf, taken one by one. Chosen here. */
 const LEAF = 8;
 
 /** A cluster is far when a point is this many of its radii away: off by up to 0.04 on balls and tori (measured). */
-export const FAR = 2;
+const FAR = 2;
 
 /** Numbers of a node: centroid, area vector, radius. */
 const ROW = 7;
@@ -176,6 +176,9 @@ function alongCurve(mesh: TriangleMesh): Int32Array {
   const { min, max } = boundsOf(mesh);
   const size = Math.max(max[0] - min[0], max[1] - min[1], max[2] - min[2]) || 1;
   const count = triangles.length / 3;
+  // Key and number in one double: 30 bits and 23 are all that fit exactly. More facets leave the key fewer bits.
+  const bits = Math.max(23, Math.ceil(Math.log2(count)));
+  const room = 2 ** bits;
   const keys = new Float64Array(count);
   for (let t = 0; t < count; t++) {
     const a = 3 * triangles[3 * t]!;
@@ -186,11 +189,10 @@ function alongCurve(mesh: TriangleMesh): Int32Array {
       const middle = (p[a + k]! + p[b + k]! + p[c + k]!) / 3;
       key |= spreadBits(Math.min(1023, Math.floor((1024 * (middle - min[k]!)) / size))) << k;
     }
-    // Key and number in one double: 30 bits and 23 are all that fit exactly.
-    keys[t] = key * 2 ** 23 + t;
+    keys[t] = (key >>> (bits - 23)) * room + t;
   }
   keys.sort();
-  return Int32Array.from(keys, (key) => key % 2 ** 23);
+  return Int32Array.from(keys, (key) => key % room);
 }
 
 /** Puts two empty places between the ten bits of a number (the usual masks). */

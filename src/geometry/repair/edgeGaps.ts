@@ -3,7 +3,7 @@ import { nextCorner, OPEN, pairEdges } from './edges';
 import { dropCollapsed } from './facets';
 import { addPoint, makeCells, pointsNear, type PointCells } from './pointCells';
 
-/** Open edges whose partner is looked for, and edges whose length is asked, spread over the list. */
+/** Open edges whose partner is looked for, and edges whose length is asked, spread over the list. Chosen here. */
 const GAP_SAMPLES = 600;
 const LENGTH_SAMPLES = 3000;
 

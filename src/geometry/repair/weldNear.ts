@@ -1,3 +1,4 @@
+import { facetVector } from '../facetVector';
 import type { TriangleMesh } from '../triangleMesh';
 import { clusterPoints } from './clusterPoints';
 import { dropCollapsed } from './facets';
@@ -39,10 +40,11 @@ function usedVertices({ positions, triangles }: TriangleMesh): Int32Array {
 }
 
 function movesOf(
-  { positions: p, triangles }: TriangleMesh,
+  mesh: TriangleMesh,
   centres: Float64Array,
   index: Int32Array,
 ): { cornersMoved: number; meanMoveMm: number } {
+  const { positions: p, triangles } = mesh;
   let cornersMoved = 0;
   let weighted = 0;
   let total = 0;
@@ -58,16 +60,9 @@ function movesOf(
       if (move > 0) cornersMoved++;
       moves += move / 3;
     }
-    const area = facetArea(p, triangles, t);
+    const area = Math.hypot(...facetVector(mesh, t)) / 2;
     weighted += area * moves;
     total += area;
   }
   return { cornersMoved, meanMoveMm: total > 0 ? weighted / total : 0 };
-}
-
-function facetArea(p: Float64Array, triangles: Int32Array, t: number): number {
-  const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
-  const [ux, uy, uz] = [p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!];
-  const [vx, vy, vz] = [p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!];
-  return Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx) / 2;
 }

@@ -1,9 +1,10 @@
 import { bad, good, type Outcome } from '../../problem';
+import { facetVector } from '../facetVector';
 import { writerFor } from '../io/writers';
+import { boundsOf, type TriangleMesh } from '../triangleMesh';
 import type { LevelField, LevelOptions } from './levelField';
 import { levelSurface } from './levelSurface';
 import type { WasmSource } from './wasmSource';
-import { boundsOf, type TriangleMesh } from '../triangleMesh';
 
 /** A file that rounds coordinates by more than this share of an edge spoils the facets. Chosen here. */
 const ROUNDING_LIMIT = 0.01;
@@ -33,13 +34,8 @@ function largestCoordinate(mesh: TriangleMesh): number {
   return Math.max(...min.map(Math.abs), ...max.map(Math.abs));
 }
 
-function areaMm2({ positions: p, triangles }: TriangleMesh): number {
+function areaMm2(mesh: TriangleMesh): number {
   let twice = 0;
-  for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
-    const [ux, uy, uz] = [p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!];
-    const [vx, vy, vz] = [p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!];
-    twice += Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
-  }
+  for (let t = 0; t < mesh.triangles.length; t += 3) twice += Math.hypot(...facetVector(mesh, t));
   return twice / 2;
 }
