@@ -5,12 +5,12 @@ import { build } from 'esbuild';
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** What the pictures show and the library keeps to itself, by the file that holds it. */
-const SHOWN = { 'measureLevels.ts': ['newLevelsTask'], 'finePass.ts': ['binOf'] };
+const SHOWN = { 'measureLevels.ts': ['newLevelsTask'] };
 
 const CONTENTS = `
 export { readScan, measureSolid, placeMesh, buildField, distanceFunction, runFieldTask } from './src/geometry';
 export { newLevelsTask } from './src/geometry/field/measureLevels';
-export { binOf } from './src/geometry/field/finePass';
+export { binOf } from './src/geometry/field/columnBin';
 export { SAMPLED } from './src/geometry/field/levels';
 `;
 

@@ -29,7 +29,7 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
   try {
     program.parse(args, { from: 'user' });
     const ended = exit as ExitCode | Promise<ExitCode>;
-    return ended instanceof Promise ? ended.catch((e: unknown) => cannotWrite(e, args, io)) : ended;
+    return ended instanceof Promise ? ended.catch((e: unknown) => cannotWrite(e, [], io)) : ended;
   } catch (e) {
     if (e instanceof CannotWrite) return cannotWrite(e, args, io);
     if (!(e instanceof CommanderError)) throw e;

@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { MESH_WRITERS, writerFor } from '../geometry/solids';
 import { offsetSurface } from '../plan/offsetSurface';
 import { bad, good, type Outcome } from '../problem';
@@ -18,6 +19,11 @@ export function wantsSurface(
     return bad('BAD_CALL', {
       text: `--surface "${target}" names no kind of mesh file that is written.`,
       hint: `Give it one of these endings: ${MESH_WRITERS.flatMap((w) => w.extensions).join(', ')}.`,
+    });
+  if (operands.some((file) => resolve(file) === resolve(target)))
+    return bad('BAD_CALL', {
+      text: `--surface "${target}" is the scan itself.`,
+      hint: 'Give the surface another name.',
     });
   if (offsetsMm.length === 1 && operands.length === 1 && operands[0] !== '-') return good(true);
   return bad('BAD_CALL', {

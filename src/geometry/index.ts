@@ -1,5 +1,6 @@
 /** Shapes only: readers, repair, measures. Lengths in mm once a mesh is placed. */
 export { cutMesh, type CutMesh, type CutPlane } from './cut';
+export { turnedExtents } from './field/fieldSurface';
 export { buildField, type Field } from './field/buildField';
 export type { FieldOptions } from './field/fieldOptions';
 export { measureAndCheck, measureLevels } from './field/measureLevels';

@@ -1,18 +1,18 @@
-import { extentsOf, type Bounds } from '../geometry';
+import { turnedExtents, type Bounds } from '../geometry';
 import { bad, good, type Outcome } from '../problem';
 
 /** How fine the field is; `normal` is assumed and said when nothing is given. */
 export const ACCURACIES = ['fast', 'normal', 'fine'] as const;
 export type Accuracy = (typeof ACCURACIES)[number];
 
-/** Voxels spent on the box around the grown body. Chosen here: 1 mm on a piece of 250 mm is about normal; fine still fits a browser tab. */
-const VOXELS: Record<Accuracy, number> = { fast: 1.2e6, normal: 9e6, fine: 7e7 };
+/** Voxels spent on the grid around the grown body, which is turned. Chosen here: 1 mm on a piece of 250 mm is about normal; fine still fits a browser tab. */
+const VOXELS: Record<Accuracy, number> = { fast: 2e6, normal: 1.4e7, fine: 1e8 };
 
 /** So many times more voxels are spent at most because an offset is small or a wall thin. Chosen here. */
 const MOST_TIMES: Record<Accuracy, number> = { fast: 1, normal: 4, fine: 1.3 };
 
 /** More voxels than these are refused: about a gigabyte and a half. Chosen here. */
-const MOST_VOXELS = 4e8;
+const MOST_VOXELS = 2.5e8;
 
 /** With fewer, some 22 a side, the range was not tried (tests/geometry/field/coverage.test.ts goes down to that). */
 const FEWEST_VOXELS = 1e4;
@@ -41,9 +41,9 @@ export function chooseVoxel(wanted: {
   voxelMm?: number;
 }): Outcome<VoxelChoice> {
   const outwardMm = Math.max(0, ...wanted.offsetsMm);
-  const boxMm3 = extentsOf(wanted.bounds).reduce((product, mm) => product * (mm + 2 * outwardMm), 1);
-  if (wanted.voxelMm !== undefined) return given(wanted.voxelMm, boxMm3);
-  const edgeFor = (voxels: number): number => Math.cbrt(boxMm3 / voxels);
+  const sides = turnedExtents(wanted.bounds, false).map((mm) => mm + 2 * outwardMm);
+  if (wanted.voxelMm !== undefined) return given(wanted.voxelMm, sides);
+  const edgeFor = (voxels: number): number => edgeOf(sides, voxels);
   const bySize = edgeFor(VOXELS[wanted.accuracy]);
   const finest = edgeFor(MOST_TIMES[wanted.accuracy] * VOXELS[wanted.accuracy]);
   const nearest = Math.min(...wanted.offsetsMm.map(Math.abs).filter((mm) => mm > 0)) / VOXELS_TO_LEVEL;
@@ -55,12 +55,30 @@ export function chooseVoxel(wanted: {
   return good(wish < finest ? { voxelMm, because, isLimited: true } : { voxelMm, because });
 }
 
-function given(voxelMm: number, boxMm3: number): Outcome<VoxelChoice> {
-  const voxels = boxMm3 / voxelMm ** 3;
-  if (voxels < FEWEST_VOXELS)
-    return bad('VOXEL_TOO_LARGE', { voxelMm, largestMm: 0.95 * Math.cbrt(boxMm3 / FEWEST_VOXELS) });
+function given(voxelMm: number, sides: readonly number[]): Outcome<VoxelChoice> {
+  const voxels = voxelsIn(sides, voxelMm);
+  const largestMm = Math.cbrt(sides.reduce((product, mm) => product * mm, 1) / FEWEST_VOXELS);
+  if (voxelMm > largestMm) return bad('VOXEL_TOO_LARGE', { voxelMm, largestMm: 0.95 * largestMm });
   if (voxels <= MOST_VOXELS) return good({ voxelMm, because: 'given' });
-  return bad('VOXEL_TOO_SMALL', { voxelMm, voxels, smallestMm: 1.05 * Math.cbrt(boxMm3 / MOST_VOXELS) });
+  return bad('VOXEL_TOO_SMALL', { voxelMm, voxels, smallestMm: 1.05 * edgeOf(sides, MOST_VOXELS) });
+}
+
+/** Voxels all round that the grid has beside the box, on both sides together. */
+const RIM_VOXELS = 12;
+
+/** Voxels of the grid around a box of these sides. */
+const voxelsIn = (sides: readonly number[], edgeMm: number): number =>
+  sides.reduce((product, mm) => product * (mm / edgeMm + RIM_VOXELS), 1);
+
+/** The edge at which the grid has so many voxels: halving between what is surely too large and too small. */
+function edgeOf(sides: readonly number[], voxels: number): number {
+  let [small, large] = [1e-9, Math.max(...sides, 1e-6)];
+  for (let round = 0; round < 80; round++) {
+    const middle = Math.sqrt(small * large);
+    if (voxelsIn(sides, middle) > voxels) small = middle;
+    else large = middle;
+  }
+  return large;
 }
 
 const twoDigits = (mm: number): number => Number(mm.toPrecision(2));

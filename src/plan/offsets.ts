@@ -33,7 +33,7 @@ export interface Offsets {
   accuracy: Accuracy;
   /** The volume of the body by the field, beside the one of the size, and how well they should agree. */
   check: { fieldCm3: number; differenceCm3: number; toleranceCm3: number };
-  /** Walls thinner than the voxel: nothing of them is left inward, and the grid alone would not see them. */
+  /** Walls thinner than two voxels: offsets close to the surface are not sure there. */
   thin?: { thinnestMm: number; areaCm2: number };
 }
 
@@ -53,6 +53,12 @@ export interface OffsetOptions {
 const FIELD_SHARE = 5e-5;
 const FIELD_LAYER_VOXELS = 1.5e-3;
 
+/**
+ * Walls thinner than this are told; levels this close to the surface are in doubt there by a layer this thick. In voxels. Chosen here, by shells and
+ * plates of 0.1 to 3 mm.
+ */
+const [THIN_VOXELS, CLOSE_VOXELS, THIN_LAYER_VOXELS] = [2, 4, 0.5];
+
 /** The check is loud only beyond twice that: it is there for folds and inner walls, not for the grid. Chosen here. */
 const CHECK_TIMES = 2;
 
@@ -63,6 +69,7 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
   const choice = voxelFor(solid, options.offsetsMm, options, walls);
   if (!choice.ok) return choice;
   const voxel = choice.value;
+  const thin = walls.thinnerThan(THIN_VOXELS * voxel.voxelMm);
   const hasVoids = solid.envelope !== solid.chain;
   const halved = (from: number) => (share: number) =>
     options.onProgress?.(hasVoids ? from + share / 2 : share);
@@ -75,7 +82,7 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
   if (around !== undefined && !around.ok) return around;
   const volumes = options.offsetsMm.map((offsetMm, i): OffsetVolume => {
     const estimate = (level: LevelVolume): Estimate =>
-      offsetEstimate(solid, scale, level, { offsetMm, voxelMm: voxel.voxelMm });
+      offsetEstimate(solid, scale, level, { offsetMm, voxelMm: voxel.voxelMm, thinMm2: thin.areaMm2 });
     return {
       offsetMm,
       volumeCm3: estimate(grown[i]!),
@@ -83,7 +90,6 @@ export function measureOffsets(solid: SolidMeasure, scale: Scale, options: Offse
       ...(around === undefined ? {} : { envelopeCm3: estimate(around.value.volumes[i]!) }),
     };
   });
-  const thin = walls.thinnerThan(voxel.voxelMm);
   return good({
     volumes,
     voxel,
@@ -143,11 +149,12 @@ function offsetEstimate(
   { doubt, rims, areaMm2, cutAreaMm2 }: SolidMeasure,
   scale: Scale,
   level: LevelVolume,
-  { offsetMm, voxelMm }: { offsetMm: number; voxelMm: number },
+  { offsetMm, voxelMm, thinMm2 }: { offsetMm: number; voxelMm: number; thinMm2: number },
 ): Estimate {
   const growth = Math.max(1, level.areaMm2 / areaMm2);
   const half = Math.hypot(
     fieldDoubtMm3(level, voxelMm),
+    Math.abs(offsetMm) < CLOSE_VOXELS * voxelMm ? THIN_LAYER_VOXELS * voxelMm * thinMm2 : 0,
     capsDoubtMm3(rims, offsetMm, growth),
     growth * doubt.weldMm3,
     doubt.overlapMm3,

@@ -59,8 +59,8 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   MULTI_SHELL: multiShell,
   NESTED_SHELL: nestedShell,
   THIN: (v) => ({
-    text: `Walls of about ${amount(v.areaCm2, 2)} cm² are thinner than the voxel of ${amount(v.voxelMm, 2)} mm, the thinnest ${amount(v.thinnestMm, 2)} mm.`,
-    hint: 'The volume and what is grown outward hold them; shrunk inward nothing of them is left. A smaller voxel shows them better.',
+    text: `Walls of about ${amount(v.areaCm2, 2)} cm² are thinner than two voxels of ${amount(v.voxelMm, 2)} mm, the thinnest ${amount(v.thinnestMm, 2)} mm.`,
+    hint: 'The volume holds them exactly. Offsets of a few voxels are not sure there, and their range says so; a smaller voxel shows them better.',
   }),
   SELF_INTERSECT: (v) =>
     v.part === 'layers'
@@ -101,6 +101,11 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
 };
 
 function notClosed(v: Values): Sentence {
+  if (v.part === 'offsets')
+    return {
+      text: 'Offsets are not measured: the facets do not join, so there is no surface to measure them from.',
+      hint: 'Have the scanner program remake the mesh as one closed surface.',
+    };
   if (v.part === 'holes') {
     return {
       text: `${counted(v.count, 'hole')} closed: ${amount(v.areaCm2)} cm² in all, the longest rim ${amount(v.largestLengthMm)} mm and flat to ${amount(v.flatnessMm, 2)} mm. Closing otherwise could change the volume by ± ${cm3(v.effectCm3)}.`,

@@ -213,11 +213,14 @@ describe('chooseVoxel', () => {
     { accuracy = 'normal', wall }: { accuracy?: Accuracy; wall?: number } = {},
   ): { voxelMm: number; because: string } =>
     valueOf(chooseVoxel({ bounds: cube(mm), offsetsMm, thinnestMm: wall, accuracy }));
+  // The grid lies turned by 0.1 rad about z, then 0.07 about y, and has some twelve voxels more than the box along every side.
+  const [c, s, d, t] = [Math.cos(0.1), Math.sin(0.1), Math.cos(0.07), Math.sin(0.07)];
+  const sides = [d * c + d * s + t, s + c, t * c + t * s + d];
   const voxels = (mm: number, grownMm: number, voxelMm: number): number =>
-    ((mm + 2 * grownMm) / voxelMm) ** 3;
+    sides.reduce((product, side) => product * ((side * mm + 2 * grownMm) / voxelMm + 12), 1);
 
   it('by the size of the piece: so many voxels in the box of the grown body, to two digits', () => {
-    const least = { fast: 1.2e6, normal: 9e6, fine: 7e7 };
+    const least = { fast: 2e6, normal: 1.4e7, fine: 1e8 };
     for (const accuracy of ACCURACIES) {
       const { voxelMm, because } = choose(200, [20, -16], { accuracy });
       expect(because).toBe('size');
@@ -243,7 +246,7 @@ describe('chooseVoxel', () => {
   });
 
   it('but spends no more than so many times the voxels on it', () => {
-    const most = { fast: 1.2e6, normal: 4 * 9e6, fine: 1.3 * 7e7 };
+    const most = { fast: 2e6, normal: 4 * 1.4e7, fine: 1.3 * 1e8 };
     for (const accuracy of ACCURACIES) {
       for (const [offsets, wall] of [
         [[0.01], undefined],
@@ -261,8 +264,8 @@ describe('chooseVoxel', () => {
     expect(valueOf(given(3))).toEqual({ voxelMm: 3, because: 'given' });
     const refused = problemOf(given(0.01));
     expect(refused.code).toBe('VOXEL_TOO_SMALL');
-    // Box of 204 mm in voxels of 0.01 mm; what is named instead is taken.
-    expectClose(refused.values.voxels as number, 20400 ** 3, 1e-9);
+    expectClose(refused.values.voxels as number, voxels(200, 2, 0.01), 1e-9);
+    // What is named instead is taken.
     expect(valueOf(given(refused.values.smallestMm as number)).because).toBe('given');
     const coarse = problemOf(given(20));
     expect(coarse.code).toBe('VOXEL_TOO_LARGE');

@@ -1,4 +1,4 @@
-import { boundsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
+import { boundsOf, extentsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
 
 /**
  * The surface the field measures from, in arrays that threads can share. Coordinates are mm in `frame`, in single
@@ -57,6 +57,13 @@ export function frameOf(bounds: Bounds, hasBase: boolean): Frame {
   const [c, s] = [Math.cos(TURN.aboutZ), Math.sin(TURN.aboutZ)];
   const [d, t] = hasBase ? [1, 0] : [Math.cos(TURN.aboutY), Math.sin(TURN.aboutY)];
   return { originMm, rows: [d * c, -d * s, t, s, c, 0, -t * c, t * s, d] };
+}
+
+/** Sides of the box around a box of these bounds, turned into its frame, mm: what a grid has to hold. */
+export function turnedExtents(bounds: Bounds, hasBase: boolean): [number, number, number] {
+  const [a, b, c, d, e, f, g, h, i] = frameOf(bounds, hasBase).rows.map(Math.abs) as unknown as Frame['rows'];
+  const [x, y, z] = extentsOf(bounds);
+  return [a * x + b * y + c * z, d * x + e * y + f * z, g * x + h * y + i * z];
 }
 
 /** Copies a closed chain (mm) into its frame. */

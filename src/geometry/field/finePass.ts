@@ -1,6 +1,7 @@
 import { AT, FOUND, QUERY, searchNearest, testTriangle } from './nearest';
 import type { LevelField } from './coarsePass';
-import { BIN, BINS, HALF_DIAGONAL, marginMm, SAMPLED, SUM, SUMS, type Levels } from './levels';
+import { BIN, HALF_DIAGONAL, marginMm, SAMPLED, SUM, SUMS, type Levels } from './levels';
+import { binOf } from './columnBin';
 import { betweenFronts, findOpposite, frontOf, newFront } from './fronts';
 import { planeFraction } from './planeFraction';
 
@@ -97,17 +98,6 @@ function findFronts(field: LevelField, slot: number, v: number, i: number, j: nu
   MIDDLE.nx = HERE.x;
   MIDDLE.ny = HERE.y;
   MIDDLE.nz = HERE.z;
-}
-
-/** The bin of a column, by a hash (constants from memory) of the block of two voxels' edge in which its feet lie. */
-function binOf({ grid, feet }: LevelField, slot: number): number {
-  const perBlock = 1 / (2 * grid.spacingMm);
-  const i = Math.floor((feet[4 * slot]! - grid.ox) * perBlock);
-  const j = Math.floor((feet[4 * slot + 1]! - grid.oy) * perBlock);
-  const k = Math.floor((feet[4 * slot + 2]! - grid.oz) * perBlock);
-  let hash = Math.imul(i, 0x9e3779b1) ^ Math.imul(j, 0x85ebca77) ^ Math.imul(k, 0xc2b2ae3d);
-  hash = Math.imul(hash ^ (hash >>> 15), 0x2c1b3c6d);
-  return ((hash ^ (hash >>> 13)) >>> 0) % BINS;
 }
 
 /** Into NORMAL: the unit vector from the surface outward through a voxel; the triangle's own where the voxel's center lies on it. */
@@ -223,7 +213,9 @@ function sumOctants(
         continue;
       }
       const share = octantFraction(field, e / half, isInside ? -distance : distance);
-      sums[at]! += BEYOND.isThere ? octantBetween(share, isInside, level, half) : share;
+      // The opposite face is one only for the voxel's own side of the surface.
+      const isBetween = BEYOND.isThere && isInside === winding[v]! > 0;
+      sums[at]! += isBetween ? octantBetween(share, isInside, level, half) : share;
     }
   }
 }
