@@ -18,7 +18,7 @@ export { SAMPLED } from './src/geometry/field/levels';
 const showing = {
   name: 'showing',
   setup: ({ onLoad }) =>
-    onLoad({ filter: /field[\\/](measureLevels|finePass)\.ts$/ }, ({ path }) => ({
+    onLoad({ filter: /field[\\/]measureLevels\.ts$/ }, ({ path }) => ({
       contents: `${readFileSync(path, 'utf8')}\nexport { ${SHOWN[path.split(/[\\/]/).at(-1)].join(', ')} };\n`,
       loader: 'ts',
     })),
