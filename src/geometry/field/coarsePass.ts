@@ -1,5 +1,5 @@
 import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } from './nearest';
-import { marginMm, SUM, SUMS, type Levels } from './levels';
+import { isNearAny, marginMm, SUM, SUMS, type Levels } from './levels';
 
 /** What the level passes read and write; voxels near a level get a slot in compact lists. */
 export interface LevelField extends SearchSurface {
@@ -62,7 +62,12 @@ export function findNearLevels(field: LevelField, levels: Levels, slots: SlotTak
       let t = nearest[s]! - 1;
       testTriangle(positions, triangles, t);
       let least = FOUND[AT.squared]!;
-      let isNear = isWithin(levelsMm, isInside ? -Math.sqrt(least) : Math.sqrt(least), margin);
+      let isNear = isNearAny(
+        levelsMm,
+        levelsMm.length,
+        isInside ? -Math.sqrt(least) : Math.sqrt(least),
+        margin,
+      );
       if (isNear) {
         // The seeds of the 26 neighbors: without them the search can stick on the wrong face of a box.
         let tried1 = s;
@@ -85,7 +90,7 @@ export function findNearLevels(field: LevelField, levels: Levels, slots: SlotTak
         least = FOUND[AT.squared]!;
       }
       const signed = isInside ? -Math.sqrt(least) : Math.sqrt(least);
-      if (isNear) isNear = isWithin(levelsMm, signed, margin);
+      if (isNear) isNear = isNearAny(levelsMm, levelsMm.length, signed, margin);
       if (!isNear) {
         for (let l = 0; l < levelsMm.length; l++) if (signed <= levelsMm[l]!) sums[SUMS * l + SUM.full]!++;
         continue;
@@ -99,12 +104,4 @@ export function findNearLevels(field: LevelField, levels: Levels, slots: SlotTak
       feet[4 * slot + 3] = signed;
     }
   }
-}
-
-function isWithin(levelsMm: Float64Array, distanceMm: number, margin: number): boolean {
-  for (let l = 0; l < levelsMm.length; l++) {
-    const over = distanceMm - levelsMm[l]!;
-    if (over < margin && over > -margin) return true;
-  }
-  return false;
 }

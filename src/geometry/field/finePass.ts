@@ -1,6 +1,6 @@
 import { AT, FOUND, QUERY, searchNearest, testTriangle } from './nearest';
 import type { LevelField } from './coarsePass';
-import { BIN, HALF_DIAGONAL, marginMm, SAMPLED, SUM, SUMS, type Levels } from './levels';
+import { BIN, HALF_DIAGONAL, isNearAny, marginMm, SAMPLED, SUM, SUMS, type Levels } from './levels';
 import { binOf } from './columnBin';
 import { betweenFronts, findOpposite, frontOf, newFront } from './fronts';
 import { planeFraction } from './planeFraction';
@@ -218,15 +218,6 @@ function sumOctants(
       sums[at]! += isBetween ? octantBetween(share, isInside, level, half) : share;
     }
   }
-}
-
-/** Is a voxel that stands for its column near a level with octants, and not only near a check? */
-function isNearAny(levelsMm: Float64Array, count: number, signed: number, margin: number): boolean {
-  for (let l = 0; l < count; l++) {
-    const over = signed - levelsMm[l]!;
-    if (over < margin && over > -margin) return true;
-  }
-  return false;
 }
 
 /** The normal of the octant at hand. */

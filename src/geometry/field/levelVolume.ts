@@ -19,8 +19,6 @@ export interface LevelVolume {
   /** What the lattice itself may be off by, mm3, at about 95 of 100. */
   doubtMm3: number;
   areaMm2: number;
-  /** Every octant was counted, not only a sample. */
-  isWhole: boolean;
 }
 
 /**
@@ -91,7 +89,6 @@ export function fromSample(sampled: Sampled): LevelVolume {
     volumeMm3: Math.max(0, coarseMm3 + weight * differenceMm3),
     doubtMm3: Math.hypot((1 - weight) * differenceMm3, 2 * errorMm3, CLIPPED_SHARE * clippedMm3),
     areaMm2,
-    isWhole: false,
   };
 }
 
@@ -108,6 +105,5 @@ export function fromOctants(sums: Float64Array, stepMm: number): LevelVolume {
     volumeMm3: Math.max(0, summedMm3),
     doubtMm3: Math.hypot((summedMm3 - coarseMm3) / 2, ERROR_SHARE * errorMm3, CLIPPED_SHARE * clippedMm3),
     areaMm2,
-    isWhole: true,
   };
 }

@@ -34,6 +34,15 @@ export const HALF_DIAGONAL = Math.sqrt(3) / 2;
 /** How far from a level a coarse voxel (edge `stepMm`) still counts into its second difference. */
 export const marginMm = (stepMm: number): number => HALF_DIAGONAL * stepMm + stepMm / 2;
 
+/** Does one of the first `count` levels lie within the margin of a signed distance, mm? */
+export function isNearAny(levelsMm: Float64Array, count: number, signedMm: number, margin: number): boolean {
+  for (let l = 0; l < count; l++) {
+    const over = signedMm - levelsMm[l]!;
+    if (over < margin && over > -margin) return true;
+  }
+  return false;
+}
+
 export function newLevels(levelsMm: readonly number[], withOctants: number, stepMm: number): Levels {
   const margin = marginMm(stepMm);
   const most = Math.max(0, ...levelsMm.map(Math.abs));
