@@ -7,9 +7,10 @@ const LAYERS = {
   units: [],
   yield: ['units', 'problem', 'estimate'],
   geometry: ['units', 'problem', 'estimate'],
-  plan: ['geometry', 'yield', 'units', 'problem', 'estimate'],
+  checks: ['yield', 'units', 'problem', 'estimate'],
+  plan: ['geometry', 'yield', 'checks', 'units', 'problem', 'estimate'],
   job: ['yield', 'units', 'problem', 'estimate'],
-  words: ['plan', 'yield', 'units', 'problem', 'estimate'],
+  words: ['plan', 'yield', 'checks', 'units', 'problem', 'estimate'],
   worker: ['plan', 'geometry', 'yield', 'job', 'words', 'units', 'problem', 'estimate'],
   viewer: ['geometry', 'units', 'problem', 'estimate'],
   app: [
@@ -28,7 +29,7 @@ const LAYERS = {
   cli: ['plan', 'job', 'geometry', 'yield', 'words', 'units', 'problem', 'estimate'],
 };
 
-const PURE = '^src/(units|yield|geometry|plan|job|words)/|^src/(problem|estimate|index)\\.ts$';
+const PURE = '^src/(units|yield|geometry|checks|plan|job|words)/|^src/(problem|estimate|index)\\.ts$';
 
 const layerRules = Object.entries(LAYERS).map(([room, allowed]) => ({
   name: `layer-${room}`,

@@ -101,6 +101,53 @@ export const PLAN_CODES = [
   'VOXEL_TOO_LARGE',
 ] as const;
 
+/** Codes of the mold as a shape. */
+export const MOLD_CODES = [
+  'MOLD_PARAMETER',
+  'MOLD_PARAMETER_FOREIGN',
+  'SKIN_OVER_WALL',
+  'PARTING_OUTSIDE',
+  'MOLD_NEEDS_SURFACE',
+  'STANDS_ON_POINT',
+  'BASE_TRIMMED',
+  'UNDERCUT_LOCKED',
+  'PULL_TIED',
+] as const;
+
+/** Codes of silicone, kits, jacket and finish: amounts and money. */
+export const SILICONE_CODES = [
+  'SILICONE_CARD_FIELD',
+  'MIX_BELOW_SCALE',
+  'POT_LIFE_TOO_SHORT',
+  'MIXES_TOO_MANY',
+  'COATS_DO_NOT_FIT',
+  'COAT_SAGS',
+  'DEGAS_WEAK',
+  'FILL_TOO_SLOW',
+  'FLOW_NOT_LAMINAR',
+  'KITS_NONE',
+  'KITS_UNKNOWN',
+  'KITS_UNPRICED',
+  'SCULPT_FLOATS',
+  'SCULPT_MASS_UNKNOWN',
+  'WALL_BULGES',
+  'BOX_LEAKS',
+  'LIFT_HEAVY',
+  'SHRINK_ASSUMED',
+] as const;
+
+/** One code a check of materials. */
+export const CHECK_CODES = [
+  'CURE_INHIBITION',
+  'GLOVES',
+  'THICK_CONDENSATION',
+  'SHELF_LIFE',
+  'MOLD_LIFE',
+  'PIGMENT',
+  'RELEASE_FOR_PAINT',
+  'PAINT_FLEX',
+] as const;
+
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */
 export const CALL_CODES = [
   'BAD_CALL',
@@ -115,7 +162,10 @@ export type MeshCode = (typeof MESH_CODES)[number];
 export type YieldCode = (typeof YIELD_CODES)[number];
 export type PlanCode = (typeof PLAN_CODES)[number];
 export type CallCode = (typeof CALL_CODES)[number];
-export type Code = MeshCode | YieldCode | PlanCode | CallCode;
+export type MoldCode = (typeof MOLD_CODES)[number];
+export type SiliconeCode = (typeof SILICONE_CODES)[number];
+export type CheckCode = (typeof CHECK_CODES)[number];
+export type Code = MeshCode | YieldCode | PlanCode | CallCode | MoldCode | SiliconeCode | CheckCode;
 
 /** Where in the file or on the mesh: a line or byte of the file (counted from 1 and 0), or a point in mm. */
 export interface Place {

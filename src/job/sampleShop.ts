@@ -30,11 +30,15 @@ export const SAMPLE_SHOP: Shop = {
   silicones: [
     {
       name: 'Sample Silicone 25',
-      densityGCm3: 1.18,
+      cure: 'condensation',
+      densityKgM3: 1180,
       ratio: { base: 10, catalyst: 1, by: 'mass' },
       potLifeMin: 25,
-      linearShrink: 0.002,
-      kitsKg: [1.1, 5.5],
+      linearShrinkShare: 0.002,
+      kits: [
+        { massKg: 1.1, price: 30 },
+        { massKg: 5.5, price: 130 },
+      ],
     },
   ],
   stock: [

@@ -1,19 +1,23 @@
 import { bad, good, type Outcome } from '../problem';
-import { readFoamCard, type FoamCard } from '../yield';
+import { readFoamCard, readSiliconeCard, type FoamCard, type SiliconeCard } from '../yield';
+import { readStock, type StockRow } from './stockRow';
 
-/** A shop's file: material cards, stock and scale. What a later version adds is carried along, never dropped. */
+/**
+ * A shop's file: material cards, stock and scale. What a later version adds, to the shop, to a silicone card or to a row
+ * of stock, is carried along, never dropped.
+ */
 export interface Shop {
   schema: 'risewright/shop@1';
   name: string;
   foams: FoamCard[];
-  silicones: unknown[];
-  stock: unknown[];
+  silicones: SiliconeCard[];
+  stock: StockRow[];
   scale?: { stepG: number; maxG: number };
 }
 
 /**
  * Reads a shop from its JSON text. `file` is only for the message.
- * Errors: SHOP_FILE (not JSON, not a shop, or of a newer version), FOAM_CARD_FIELD.
+ * Errors: SHOP_FILE (not JSON, not a shop, or of a newer version), FOAM_CARD_FIELD, SILICONE_CARD_FIELD.
  */
 export function readShop(text: string, file: string): Outcome<Shop> {
   let json: unknown;
@@ -23,28 +27,52 @@ export function readShop(text: string, file: string): Outcome<Shop> {
     return bad('SHOP_FILE', { file, why: `it is not JSON (${e instanceof Error ? e.message : String(e)})` });
   }
   if (!isRecord(json)) return bad('SHOP_FILE', { file, why: 'it is not a shop' });
-  const { schema, foams, scale, name } = json;
+  const { schema, foams, scale, name, ...more } = json;
   if (schema !== 'risewright/shop@1')
     return bad('SHOP_FILE', { file, why: `its schema is ${String(schema)}, not risewright/shop@1` });
   if (!Array.isArray(foams)) return bad('SHOP_FILE', { file, why: 'it has no list of foams' });
-  const cards: FoamCard[] = [];
-  for (const foam of foams) {
-    const card = readFoamCard(foam);
-    if (!card.ok) return card;
-    cards.push(card.value);
-  }
-  const twice = firstTwice(cards.map((card) => card.name));
-  if (twice !== undefined) return bad('SHOP_FILE', { file, why: `two foam cards are called "${twice}"` });
+  const foamCards = readCards({ list: foams, read: readFoamCard, kind: 'foam', file });
+  if (!foamCards.ok) return foamCards;
+  const silicones = listOf(json.silicones);
+  const siliconeCards = readCards({ list: silicones, read: readSiliconeCard, kind: 'silicone', file });
+  if (!siliconeCards.ok) return siliconeCards;
+  const stock = readStock(listOf(json.stock));
+  if (typeof stock === 'string') return bad('SHOP_FILE', { file, why: stock });
   const shop: Shop = {
+    ...more,
     schema,
     name: typeof name === 'string' ? name : '',
-    foams: cards,
-    silicones: listOf(json.silicones),
-    stock: listOf(json.stock),
+    foams: foamCards.value,
+    silicones: siliconeCards.value,
+    stock,
   };
   if (scale === undefined) return good(shop);
   const read = readScale(scale);
   return typeof read === 'string' ? bad('SHOP_FILE', { file, why: read }) : good({ ...shop, scale: read });
+}
+
+/** The cards of one kind, each by a name of its own. */
+function readCards<Card extends { name: string }>({
+  list,
+  read,
+  kind,
+  file,
+}: {
+  list: readonly unknown[];
+  read: (json: unknown) => Outcome<Card>;
+  kind: string;
+  file: string;
+}): Outcome<Card[]> {
+  const cards: Card[] = [];
+  for (const entry of list) {
+    const card = read(entry);
+    if (!card.ok) return card;
+    cards.push(card.value);
+  }
+  const twice = firstTwice(cards.map((card) => card.name));
+  return twice === undefined
+    ? good(cards)
+    : bad('SHOP_FILE', { file, why: `two ${kind} cards are called "${twice}"` });
 }
 
 /** The scale, or what is wrong with it. */
@@ -61,11 +89,21 @@ function readScale(scale: unknown): NonNullable<Shop['scale']> | string {
 const firstTwice = (names: readonly string[]): string | undefined =>
   names.find((name, index) => names.indexOf(name) !== index);
 
-/** The card of exactly that name. */
-export function foamNamed(shop: Shop, name: string): Outcome<FoamCard> {
-  const card = shop.foams.find((foam) => foam.name === name);
+/** The foam card of exactly that name. */
+export const foamNamed = (shop: Shop, name: string): Outcome<FoamCard> => cardNamed(shop.foams, name);
+
+/** The silicone card of exactly that name. */
+export const siliconeNamed = (shop: Shop, name: string): Outcome<SiliconeCard> =>
+  cardNamed(shop.silicones, name);
+
+/** The lots of one material, none when the shop has none. */
+export const stockOf = (shop: Shop, name: string): StockRow[] =>
+  shop.stock.filter(({ card }) => card === name);
+
+function cardNamed<Card extends { name: string }>(cards: readonly Card[], name: string): Outcome<Card> {
+  const card = cards.find((known) => known.name === name);
   if (card !== undefined) return good(card);
-  return bad('CARD_UNKNOWN', { name, known: shop.foams.map((foam) => `"${foam.name}"`).join(', ') });
+  return bad('CARD_UNKNOWN', { name, known: cards.map((known) => `"${known.name}"`).join(', ') });
 }
 
 const listOf = (value: unknown): unknown[] => (Array.isArray(value) ? (value as unknown[]) : []);

@@ -1,15 +1,21 @@
 import type { Problem } from '../problem';
 import type { Show } from '../units';
+import { CHECK_WORDS } from './checkWords';
 import { MESH_WORDS } from './meshWords';
+import { MOLD_WORDS } from './moldWords';
 import { PLAN_WORDS } from './planWords';
 import { READER_WORDS } from './readerWords';
 import type { Sentence, Values } from './sentence';
+import { SILICONE_WORDS } from './siliconeWords';
 import { isYieldCode, sayYield } from './yieldWords';
 
 const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
   ...READER_WORDS,
   ...MESH_WORDS,
   ...PLAN_WORDS,
+  ...MOLD_WORDS,
+  ...SILICONE_WORDS,
+  ...CHECK_WORDS,
 };
 
 export const hasWords = (code: string): boolean => WORDS[code] !== undefined || isYieldCode(code);

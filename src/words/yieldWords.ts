@@ -3,7 +3,9 @@ import type { Problem, YieldCode } from '../problem';
 import { formatDensity, formatGrams, formatMass, formatRatio, formatShare, type Show } from '../units';
 import type { RatioSentenceParts } from '../yield';
 import { chanceWords } from './chance';
+import { MOLDMAKING_INPUT_WORDS } from './moldmakingInputWords';
 import { amount, type Sentence } from './sentence';
+import { SILICONE_INPUT_WORDS } from './siliconeInputWords';
 
 /**
  * The sentence of a problem of the pour: what is wrong and by how much; `hint` says what to do now. Masses stay in grams,
@@ -73,6 +75,8 @@ const INPUT_WORDS: Readonly<Record<string, string>> = {
   waterG: 'Water in the cup',
   waterTempC: 'Water temperature',
   cups: 'Number of cups',
+  ...MOLDMAKING_INPUT_WORDS,
+  ...SILICONE_INPUT_WORDS,
 };
 
 /** `cavityCm3.uShare` is the doubt of the cavity volume; an input without words of its own keeps its name. */

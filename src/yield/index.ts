@@ -20,3 +20,35 @@ export { wallHoldUp } from './holdUp';
 export type { DrainingWall } from './holdUp';
 export { isocyanateIndex } from './isocyanateIndex';
 export type { ReactiveParts } from './isocyanateIndex';
+export { boxWall, wallBulgeMm, wallForceN, wallPressureKPa } from './moldmaking/box';
+export type { BoxWall, BoxWallLoad } from './moldmaking/box';
+export {
+  adhesiveG,
+  amountByCoverage,
+  paintLitres,
+  poreFillGPerM2,
+  spreadingRateM2PerL,
+} from './moldmaking/finishing';
+export type { PaintByFilm, CoatedSurface } from './moldmaking/finishing';
+export { floatCheck, floatForceN } from './moldmaking/floating';
+export type { Floating, Submerged } from './moldmaking/floating';
+export type {
+  JacketAmounts,
+  JacketCaution,
+  JacketItem,
+  JacketMaterial,
+  JacketParameter,
+  JacketSettings,
+  JacketShape,
+} from './moldmaking/jacketMaterial';
+export { JACKET_MATERIALS } from './moldmaking/jacketMaterials';
+export { flangeVolumeMm3, keyCount, keyVolumeMm3 } from './moldmaking/keys';
+export { liftFindings } from './moldmaking/lift';
+export { MOLDMAKING_BOUNDS, MOLDMAKING_RULES } from './moldmaking/rules';
+export { castingSize, cavityAtCasting, settleShrink, shrinkFromLengths } from './moldmaking/shrinkage';
+export type { CastingCavity, KnownShrink, SiliconeCure } from './moldmaking/shrinkage';
+export { WALL_MATERIALS } from './moldmaking/wallMaterials';
+export type { WallMaterial } from './moldmaking/wallMaterials';
+export { moldWeight, outerSize, standingBox } from './moldmaking/weights';
+export type { Sides } from './moldmaking/weights';
+export * from './silicone';

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
   CALL_CODES,
+  CHECK_CODES,
   finding,
   MESH_CODES,
+  MOLD_CODES,
   PLAN_CODES,
+  SILICONE_CODES,
   YIELD_CODES,
   type Code,
   type Problem,
@@ -36,7 +39,15 @@ const NOT_EMITTED_YET: readonly Code[] = [
 const EMITTED = MESH_CODES.filter((code) => !NOT_EMITTED_YET.includes(code));
 
 describe('every code that can come up has its sentence', () => {
-  it.each([...EMITTED, ...YIELD_CODES, ...PLAN_CODES, ...CALL_CODES])('%s', (code) => {
+  it.each([
+    ...EMITTED,
+    ...YIELD_CODES,
+    ...PLAN_CODES,
+    ...MOLD_CODES,
+    ...SILICONE_CODES,
+    ...CHECK_CODES,
+    ...CALL_CODES,
+  ])('%s', (code) => {
     expect(hasWords(code)).toBe(true);
   });
 
@@ -57,12 +68,23 @@ describe('every code that can come up has its sentence', () => {
   });
 
   it('an emitted code without a sentence would be found: every code in quotes in the source has words', () => {
-    const sources = import.meta.glob<string>('../../src/{geometry,plan,yield,cli,job,worker}/**/*.ts', {
-      query: '?raw',
-      import: 'default',
-      eager: true,
-    });
-    const all = new Set<string>([...MESH_CODES, ...YIELD_CODES, ...PLAN_CODES, ...CALL_CODES]);
+    const sources = import.meta.glob<string>(
+      '../../src/{geometry,plan,yield,checks,cli,job,worker}/**/*.ts',
+      {
+        query: '?raw',
+        import: 'default',
+        eager: true,
+      },
+    );
+    const all = new Set<string>([
+      ...MESH_CODES,
+      ...YIELD_CODES,
+      ...PLAN_CODES,
+      ...MOLD_CODES,
+      ...SILICONE_CODES,
+      ...CHECK_CODES,
+      ...CALL_CODES,
+    ]);
     for (const [path, text] of Object.entries(sources)) {
       for (const [, code] of text.matchAll(/'([A-Z][A-Z_]{3,})'/g))
         if (all.has(code!)) expect(hasWords(code!), `${code} in ${path}`).toBe(true);

@@ -1,0 +1,72 @@
+import type { MoldCode } from '../problem';
+import { amount, percent, type Sentence, type Values } from './sentence';
+
+export const MOLD_WORDS: Record<MoldCode, (v: Values) => Sentence> = {
+  MOLD_PARAMETER: (v) => ({
+    text: `${v.label}: ${typeof v.value === 'number' ? amount(v.value) : v.value} does not fit.`,
+    hint: `Give ${v.need}.`,
+  }),
+  MOLD_PARAMETER_FOREIGN: (v) => ({
+    text: `A mold of the type "${v.type}" has no such choice (${v.key}).`,
+    hint: `It has: ${v.has}.`,
+  }),
+  SKIN_OVER_WALL: (v) => ({
+    text: `A skin of ${amount(v.skinMm)} mm is thicker than the wall of ${amount(v.wallMm)} mm that the box leaves for it.`,
+    hint: 'Make the wall at least as thick as the skin, or leave the skin out: a block has none of its own.',
+  }),
+  PARTING_OUTSIDE: (v) => ({
+    text: `A parting plane ${amount(v.partingMm)} mm over the lowest point misses the sculpt, which is ${amount(v.tallMm)} mm tall.`,
+    hint: 'Put it between the lowest and the highest point; 0 takes half the height.',
+  }),
+  MOLD_NEEDS_SURFACE: (v) => ({
+    text: `The facets of this scan do not join to a surface, so ${v.what} cannot be measured on it.`,
+    hint: 'A block in one part can: it only needs the volume and the size. For the rest, scan again or join the surface.',
+  }),
+  STANDS_ON_POINT: (v) => ({
+    text: `The sculpt has no flat face to stand on: it meets the board on ${amount(v.contactCm2, 2)} cm² or less${standHint(v)}.`,
+    hint: 'Say which side is up (--up), cut it level (--cut), or let it hang free (--base closed).',
+  }),
+  BASE_TRIMMED: (v) => ({
+    text: `The lowest ${amount(v.trimMm, 2)} mm were trimmed level, where the edge on the board is uneven: ${amount(Math.abs(Number(v.effectCm3)), 2)} cm³.`,
+    hint: 'The board stands at that height; seal the gap below with clay.',
+  }),
+  UNDERCUT_LOCKED: (v) => ({
+    text: `${jacketWords(v)} would be held by ${amount(v.fillCm3, 3)} cm³ of undercuts behind the skin, ${percent(v.share)} of skin and fill, pulled ${pullWords(v)}.`,
+    hint:
+      Number(v.fillCm3) < 1
+        ? 'Next to nothing: it draws.'
+        : 'That much is filled, so that the jacket draws; another pull or one more piece may need less.',
+  }),
+  PULL_TIED: () => ({
+    text: 'Other pulls lock as little.',
+    hint: 'The one nearest to an axis of the scan was taken; name another if it suits the seam.',
+  }),
+};
+
+const standHint = (v: Values): string =>
+  v.rimUp === undefined
+    ? ''
+    : `; its largest open rim looks another way, and would be below with --up ${v.rimUp}`;
+
+const jacketWords = (v: Values): string =>
+  v.pieces === 2 ? 'A jacket in two pieces' : 'A jacket in one piece';
+
+/** "straight up", "apart along x": a direction in words where it has one. */
+export function pullWords({ x, y, z, pieces }: Values): string {
+  const [a, b, c] = [Number(x), Number(y), Number(z)];
+  if (pieces !== 2 && c > 0.999) return 'straight up';
+  const apart = pieces === 2 ? 'apart ' : '';
+  if (Math.abs(c) < 0.01) {
+    const turn = ((Math.atan2(b, a) * 180) / Math.PI + 360) % (pieces === 2 ? 180 : 360);
+    const near = AXES.find(({ at }) => Math.abs(turn - at) < 0.5);
+    return `${apart}${near?.words ?? `level, ${amount(turn, 3)}° from x toward y`}`;
+  }
+  return `${apart}along ${[a, b, c].map((n) => n.toFixed(2)).join(', ')} (x, y, z)`;
+}
+
+const AXES = [
+  { at: 0, words: 'along x (left and right)' },
+  { at: 180, words: 'along x (left and right)' },
+  { at: 90, words: 'along y (front and back)' },
+  { at: 270, words: 'along y (front and back)' },
+] as const;

@@ -1,0 +1,43 @@
+import type { SILICONE_BOUNDS } from '../yield';
+
+/** What the numbers of silicone are called when one of them is refused. Cups and the step of the scale have their words already. */
+export const SILICONE_INPUT_WORDS: Readonly<
+  Record<Exclude<keyof typeof SILICONE_BOUNDS, 'cups' | 'scaleStepG'>, string>
+> = {
+  volumeCm3: 'Volume of the rubber',
+  densityKgM3: 'Density of the silicone',
+  wasteShare: 'Waste',
+  cupLossG: 'Silicone left in each cup',
+  ratioPart: 'A part of the ratio base to catalyst',
+  totalG: 'Silicone to mix',
+  potLifeMin: 'Pot life',
+  potLifeAtC: 'Temperature of the pot life',
+  roomC: 'Temperature of the room',
+  applyGPerMin: 'Silicone applied in a minute',
+  mixMin: 'Time of mixing',
+  degasMin: 'Time of degassing',
+  leftMin: 'What is left of the pot life',
+  skinMm: 'Thickness of the skin',
+  firstCoatMm: 'First coat',
+  coatMm: 'Coat',
+  entrainedAirShare: 'Air stirred into the mix',
+  pressureKPa: 'Absolute pressure',
+  ambientKPa: 'Air pressure of the room',
+  vacuumKPa: 'Reading of the vacuum gauge',
+  frothRatio: 'Swelling under vacuum',
+  containerCm3: 'Mixing container',
+  viscosityPaS: 'Viscosity of the mix',
+  diameterMm: 'Diameter of the tube',
+  heightMm: 'Height of the wall',
+  drainS: 'Time of draining',
+  yieldStressPa: 'Yield stress',
+  staysMm: 'Coat that stays on an upright stick',
+  needKg: 'Silicone to buy',
+  kitKg: 'A kit',
+  kitPrice: 'Price of a kit',
+  kits: 'Number of kit sizes',
+  stockKg: 'Silicone in stock',
+  cureMin: 'Time of curing',
+  shoreA: 'Shore A hardness',
+  linearShrinkShare: 'Linear shrink',
+};

@@ -1,0 +1,25 @@
+/** Silicone in numbers: how much to mix, in how many cups and coats, and what to buy. */
+export { readSiliconeCard } from './card';
+export type { SiliconeCard } from './card';
+export type { SiliconeRatio } from './checkSilicone';
+export { coatInMixes, coatMasses, planCoats } from './coats';
+export type { Coat, CoatInputs, CoatMassInputs, CoatPlan } from './coats';
+export { absolutePressureKPa, ambientAtHeightKPa, containerLimitG, degasFindings, frothRatio } from './degas';
+export { drainedFilmMm, sagFindings, standingCoatMm, yieldStressFromStickPa } from './drain';
+export { fillFindings, fillTimeMin, leastTubeMm, tubeFlowMlS } from './flow';
+export type { TubeFlow } from './flow';
+export { cheapestKits } from './kits';
+export type { KitCover, KitPurchase, SiliconeKit } from './kits';
+export { planMixes } from './mixes';
+export type { MixLimits, MixPlan, MixPlanInputs } from './mixes';
+export { orderSilicone } from './order';
+export type { Method, OrderInputs, SiliconeOrder, VolumeRange } from './order';
+export { orderInMixes } from './orderInMixes';
+export type { OrderInMixes } from './orderInMixes';
+export { potLifeAtRoomMin } from './potLife';
+export type { Mix } from './roundMix';
+export { SILICONE_BOUNDS, SILICONE_RULES } from './rules';
+export type { SiliconeInput } from './rules';
+export { smallestMixG } from './smallestMix';
+export { needBeyondStock } from './stock';
+export type { BeyondStock, SiliconeStock } from './stock';
