@@ -1,6 +1,7 @@
 import { joinTeam, type Member } from '../parallel/team';
 import { markBand, mergeBands } from './band';
 import { findNearLevels, type LevelField } from './coarsePass';
+import { samplePlane, type SampleField } from './samplePass';
 import { seedsAlongX, seedsAlongY, seedsAlongZ } from './featureTransform';
 import { sumNearLevels, sumOtherOctants } from './finePass';
 import { octantGrid, type Grid } from './grid';
@@ -52,10 +53,22 @@ export interface LevelsTask {
   timings: Float64Array | undefined;
 }
 
-export type FieldTask = BuildTask | LevelsTask;
+/** The same for the distances at the grid points. */
+export interface SamplesTask {
+  kind: 'samples';
+  control: Int32Array;
+  size: number;
+  fromMm: Float64Array;
+  toMm: Float64Array;
+  reachMm: number;
+  field: SampleField;
+  timings: Float64Array | undefined;
+}
+
+export type FieldTask = BuildTask | LevelsTask | SamplesTask;
 
 /** Counters of the team. */
-const [PLANES_NEAR, PLANES_SUM, PLANES_REST, SLOTS] = [0, 1, 2, 3] as const;
+const [PLANES_NEAR, PLANES_SUM, PLANES_REST, SLOTS, PLANES_SAMPLES] = [0, 1, 2, 3, 4] as const;
 /** Slots that a thread takes at a time. */
 export const SLOT_RUN = 512;
 
@@ -64,6 +77,7 @@ export function runFieldTask(task: FieldTask, id: number, onTake?: () => void): 
   const member = joinTeam(task.control, id, task.size, onTake);
   try {
     if (task.kind === 'build') build(task, member);
+    else if (task.kind === 'samples') sampleAll(task, member);
     else if (task.kind === 'levels') sumLevels(task, member);
     else sumRest(task, member);
   } catch (fault) {
@@ -154,6 +168,16 @@ function sumRest(task: LevelsTask, member: Member): void {
     levels.sums = sums;
     sumOtherOctants(field, levels, k);
   });
+  lap();
+  member.meet();
+}
+
+function sampleAll(task: SamplesTask, member: Member): void {
+  const lap = stopwatch(task.timings, member.id);
+  const { grid } = task.field;
+  const ranges = { ...task, around: neighbors(grid) };
+  for (let k = member.take(PLANES_SAMPLES); k < grid.nz; k = member.take(PLANES_SAMPLES))
+    samplePlane(task.field, ranges, k);
   lap();
   member.meet();
 }

@@ -1,0 +1,54 @@
+import { bad, good, type Outcome } from '../../problem';
+import { canShareMemory } from '../parallel/crew';
+import { newControl } from '../parallel/team';
+import type { Field } from './buildField';
+import { sharedFloats } from './fieldSurface';
+import type { SamplesTask } from './fieldTask';
+import { cellCount, type Grid } from './grid';
+import { newTimings, runTogether } from './runTogether';
+
+/** Signed distances at the points of a grid, mm, negative inside; exact near the levels they were made for. */
+export interface Samples {
+  grid: Grid;
+  values: Float32Array;
+}
+
+/** A level, or a stretch of levels, mm. */
+export type SampleLevel = number | readonly [fromMm: number, toMm: number];
+
+/**
+ * The distances of a standing field at its grid points: exact within two steps of each level, elsewhere right to a step, and never
+ * closer to a level than that. Levels beyond the field's reach are a slip of ours. Errors: STOPPED.
+ */
+export function sampleField(field: Field, levels: readonly SampleLevel[]): Outcome<Samples> {
+  const { grid, task, options, reachMm } = field;
+  const fromMm = Float64Array.from(levels, (level) => (typeof level === 'number' ? level : level[0]));
+  const toMm = Float64Array.from(levels, (level) => (typeof level === 'number' ? level : level[1]));
+  for (const level of [...fromMm, ...toMm])
+    if (Math.abs(level) > reachMm)
+      throw new Error(`sampleField: expected levels within ${reachMm} mm, got ${level}`);
+  const isShared = canShareMemory() && task.size > 1;
+  const values = sharedFloats(cellCount(grid), isShared);
+  const samples: SamplesTask = {
+    kind: 'samples',
+    control: newControl(isShared),
+    size: task.size,
+    fromMm,
+    toMm,
+    reachMm,
+    field: {
+      grid,
+      positions: task.positions,
+      triangles: task.triangles,
+      heads: task.heads,
+      next: task.next,
+      nearest: task.nearests[0]!,
+      winding: task.windings[0]!,
+      site: task.site,
+      samples: values,
+    },
+    timings: newTimings(options, task.size, isShared),
+  };
+  if (!runTogether(samples, options, [0.8, 1])) return bad('STOPPED');
+  return good({ grid, values });
+}

@@ -1,0 +1,92 @@
+import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } from './nearest';
+
+/** What the sampling pass reads and writes. */
+export interface SampleField extends SearchSurface {
+  winding: Int16Array;
+  /** Nearest seed of every grid point; -1 beyond reach. */
+  site: Int32Array;
+  /** Signed distance of every grid point, mm, negative inside. */
+  samples: Float32Array;
+}
+
+/**
+ * Grid points this many steps from a level get their exact distance: plane fractions reach 0.87 steps, their gradients one more. What is not exact is
+ * off by a step at most and stays farther from the level than that.
+ */
+const EXACT_STEPS = 2.2;
+
+/** Levels, or stretches of them: exact from `fromMm[i]` to `toMm[i]`. `around` holds where the 26 neighbors of a point stand. */
+export interface SampleRanges {
+  fromMm: Float64Array;
+  toMm: Float64Array;
+  reachMm: number;
+  around: Int32Array;
+}
+
+/** Rounds of the nearest search. Chosen here. */
+const ROUNDS = 3;
+
+/**
+ * Signed distances at the grid points of plane k: exact near the levels, elsewhere those of the nearest seed (a step off at most), beyond reach the
+ * reach itself. One loop, as numbers that cross a call which is not inlined are
+ * boxed (see nearest.ts).
+ */
+export function samplePlane(
+  field: SampleField,
+  { fromMm, toMm, reachMm, around }: SampleRanges,
+  k: number,
+): void {
+  const { grid, positions, triangles, nearest, winding, site, samples } = field;
+  const { nx, ny, nz, spacingMm: step, ox, oy, oz } = grid;
+  const plane = nx * ny;
+  const exactMm = EXACT_STEPS * step;
+  for (let j = 0; j < ny; j++) {
+    for (let i = 0, v = (k * ny + j) * nx; i < nx; i++, v++) {
+      const s = site[v]!;
+      const isInside = winding[v]! > 0;
+      if (s < 0) {
+        samples[v] = isInside ? -reachMm : reachMm;
+        continue;
+      }
+      const sk = (s / plane) | 0;
+      const rest = s - sk * plane;
+      const sj = (rest / nx) | 0;
+      const si = rest - sj * nx;
+      const aboutMm = step * Math.sqrt((si - i) * (si - i) + (sj - j) * (sj - j) + (sk - k) * (sk - k));
+      let isNear = false;
+      const signedMm = isInside ? -aboutMm : aboutMm;
+      for (let l = 0; l < fromMm.length; l++)
+        if (signedMm < toMm[l]! + exactMm + step && signedMm > fromMm[l]! - exactMm - step) isNear = true;
+      if (!isNear) {
+        samples[v] = signedMm;
+        continue;
+      }
+      QUERY[0] = ox + i * step;
+      QUERY[1] = oy + j * step;
+      QUERY[2] = oz + k * step;
+      let t = nearest[s]! - 1;
+      testTriangle(positions, triangles, t);
+      let least = FOUND[AT.squared]!;
+      if (i > 0 && j > 0 && k > 0 && i < nx - 1 && j < ny - 1 && k < nz - 1) {
+        // The seeds of the neighbors: without them the search can stick on the wrong face of a box.
+        let tried1 = s;
+        let tried2 = -1;
+        for (let q = 0; q < 26; q++) {
+          const e = site[v + around[q]!]!;
+          if (e < 0 || e === tried1 || e === tried2) continue;
+          tried2 = tried1;
+          tried1 = e;
+          const other = nearest[e]! - 1;
+          testTriangle(positions, triangles, other);
+          if (FOUND[AT.squared]! < least) {
+            least = FOUND[AT.squared]!;
+            t = other;
+          }
+        }
+      }
+      searchNearest(field, t, ROUNDS);
+      const away = Math.sqrt(FOUND[AT.squared]!);
+      samples[v] = isInside ? -away : away;
+    }
+  }
+}
