@@ -1,0 +1,104 @@
+import type { Field } from '../field/buildField';
+import { areaWithin, distanceAt, growRegion, perimeterAt } from '../plane/growRegion';
+import { outlineOf, valuesOnBoard } from './boardOutline';
+import { placeIn, type SweptBody } from './sweptBody';
+import { fractionAt } from './volumeWithin';
+
+/*
+ * A flange lies on the board around the rubber: `widthMm` beyond its outline there (that of the rubber with its undercuts filled), `thickMm` high. The jacket
+ * covers it as thick as everything else. Both are counted as what they add: rubber where there is none yet, jacket where neither is.
+ */
+export interface Flange {
+  /** Rubber that the flange adds. */
+  rubberMm3: number;
+  /** Jacket that its cover adds, less what the flange takes of the jacket around the rubber. */
+  jacketMm3: number;
+  /** Length of the outline of the rubber on the board. */
+  outlineMm: number;
+  /** Area of the flange on the board. */
+  areaMm2: number;
+}
+
+export interface FlangeWish {
+  skinMm: number;
+  jacketMm: number;
+  widthMm: number;
+  thickMm: number;
+}
+
+/** @param field with a base: the board */
+export function flangeOf(field: Field, body: SweptBody, wish: FlangeWish): Flange {
+  const { skinMm, jacketMm, widthMm, thickMm } = wish;
+  const { sheared, swept } = body;
+  const { grid } = field;
+  const step = sheared.spacingMm;
+  const boardMm = grid.oz + (grid.firstPlane - 0.5) * grid.spacingMm;
+  const segments = outlineOf(valuesOnBoard(sheared, swept, { ...grid, boardMm }), skinMm);
+  const region = growRegion(segments, { cellMm: 2 * step });
+  const outlineMm = perimeterAt(region, 0);
+  const areaMm2 = areaWithin(region, widthMm) - areaWithin(region, 0);
+  if (widthMm === 0) return { rubberMm3: 0, jacketMm3: 0, outlineMm, areaMm2: 0 };
+  const coverage = coverageOnBoard(grid, (x, y) => distanceAt(region, x, y), widthMm);
+  let rubber = 0;
+  let jacket = 0;
+  forEachLow(body, thickMm + jacketMm, (v, place, lowMm, highMm) => {
+    const covered = coverage(place[0], place[1]);
+    if (covered === 0) return;
+    const flange = covered * shareWithin(lowMm, highMm, thickMm);
+    const cover = covered * shareWithin(lowMm, highMm, thickMm + jacketMm);
+    const filled = fractionAt(sheared, swept, v, skinMm);
+    const jacketed = fractionAt(sheared, swept, v, skinMm + jacketMm);
+    const height = (highMm - lowMm) / step;
+    rubber += height * (1 - filled) * flange;
+    jacket += height * ((1 - jacketed) * cover - (1 - filled) * flange);
+  });
+  return { rubberMm3: rubber * step ** 3, jacketMm3: jacket * step ** 3, outlineMm, areaMm2 };
+}
+
+/** Share of the stretch from `lowMm` to `highMm` that lies below `topMm`. */
+const shareWithin = (lowMm: number, highMm: number, topMm: number): number =>
+  Math.min(1, Math.max(0, (topMm - lowMm) / (highMm - lowMm)));
+
+/** Every voxel up to a height over the board, with its place in the grid and the heights it spans there, mm. */
+function forEachLow(
+  { sheared }: SweptBody,
+  topMm: number,
+  each: (v: number, place: readonly [number, number, number], lowMm: number, highMm: number) => void,
+): void {
+  const { nu, nv, nw, spacingMm, height } = sheared;
+  if (height === undefined) return;
+  const { atZero, perU, perV, perW } = height;
+  for (let k = 1; k < nw - 1; k++)
+    for (let j = 1; j < nv - 1; j++)
+      for (let i = 1; i < nu - 1; i++) {
+        const over = atZero + perU * i + perV * j + perW * k;
+        if (over <= -1 || over * spacingMm >= topMm) continue;
+        const low = Math.max(0, over) * spacingMm;
+        each((k * nv + j) * nu + i, placeIn(sheared, i, j, k), low, (over + 1) * spacingMm);
+      }
+}
+
+/** How much of a voxel's plan lies within the flange, by the distance at grid points and lines between them. */
+function coverageOnBoard(
+  { nx, ny, ox, oy, spacingMm }: Field['grid'],
+  distanceTo: (x: number, y: number) => number,
+  widthMm: number,
+): (x: number, y: number) => number {
+  const distances = new Float32Array(nx * ny);
+  for (let j = 0; j < ny; j++)
+    for (let i = 0; i < nx; i++) distances[j * nx + i] = distanceTo(ox + i * spacingMm, oy + j * spacingMm);
+  return (x, y) => {
+    const u = (x - ox) / spacingMm;
+    const v = (y - oy) / spacingMm;
+    const i = Math.min(nx - 2, Math.max(0, Math.floor(u)));
+    const j = Math.min(ny - 2, Math.max(0, Math.floor(v)));
+    const [a, b] = [u - i, v - j];
+    const p = j * nx + i;
+    const distance =
+      (1 - a) * (1 - b) * distances[p]! +
+      a * (1 - b) * distances[p + 1]! +
+      (1 - a) * b * distances[p + nx]! +
+      a * b * distances[p + nx + 1]!;
+    return Math.min(1, Math.max(0, 0.5 - (distance - widthMm) / spacingMm));
+  };
+}

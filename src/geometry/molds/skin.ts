@@ -1,0 +1,80 @@
+import { bad, good, type Outcome } from '../../problem';
+import { jacketedReachMm, measureJacketed } from './jacketed';
+import type { MoldBody, MoldSettings, MoldShape, MoldType, NamedVolume } from './moldType';
+import {
+  BASE,
+  DRAFT,
+  FILL,
+  FLANGE_WIDTH,
+  JACKET,
+  KEY_RADIUS,
+  KEY_SPACING,
+  length,
+  parts,
+  PRACTICE,
+  PULL,
+} from './parameters';
+
+/**
+ * Thickened rubber brushed on in coats, the first one thin for the detail, then a rigid jacket. Its volume is that of the sculpt grown by the
+ * thickness, above the board, less the sculpt; area times thickness is 11 % low on a ball and far off where undercuts are filled.
+ */
+export const SKIN: MoldType = {
+  key: 'skin',
+  title: 'Brushed skin',
+  goodFor: 'Least rubber, any size; coats take an afternoon and the thickness depends on the hand.',
+  parameters: [
+    BASE,
+    parts('Pieces of the jacket', 2),
+    length('skinMm', 'Skin thickness', 'skin', [6, 1, 40], `4 to 10 mm, ${PRACTICE}`),
+    length('firstCoatMm', 'First coat', 'first-coat', [0.75, 0.2, 3], `0.5 to 1 mm, ${PRACTICE}`, true),
+    length('coatMm', 'Each further coat', 'coat', [1.5, 0.3, 5], `1 to 3 mm, ${PRACTICE}`, true),
+    PULL,
+    DRAFT,
+    FILL,
+    FLANGE_WIDTH,
+    KEY_RADIUS,
+    KEY_SPACING,
+    JACKET,
+  ],
+  reachMm: jacketedReachMm,
+  build,
+};
+
+function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
+  const { field } = body;
+  if (field === undefined) return bad('MOLD_NEEDS_SURFACE', { what: 'a skin' });
+  const measured = measureJacketed({ ...body, field }, settings, (body.coatsMm ?? []).slice(0, -1));
+  if (!measured.ok) return measured;
+  const { skinMm3, fillMm3, flangeMm3, keysMm3, insideMm3, shape, skinMm } = measured.value;
+  const isFiller = settings.fill === 'filler';
+  const rubber: NamedVolume[] = [
+    { name: 'skin', volumeMm3: skinMm3 },
+    ...(isFiller ? [] : [{ name: 'undercut fill', volumeMm3: fillMm3 }]),
+    { name: 'flange', volumeMm3: flangeMm3 },
+    { name: 'keys', volumeMm3: keysMm3 },
+  ];
+  const rubberMm3 = rubber.reduce((sum, { volumeMm3 }) => sum + volumeMm3, 0);
+  const voidMm3 = isFiller ? fillMm3 : 0;
+  return good({
+    ...shape,
+    key: SKIN.key,
+    settings,
+    rubber,
+    rubberMm3,
+    clay: [],
+    voids: isFiller ? [{ name: 'filler pieces', volumeMm3: fillMm3 }] : [],
+    fillings: [
+      {
+        when: 'under the jacket',
+        rubberMm3,
+        clayMm3: 0,
+        sculptMm3: shape.sculptMm3,
+        voidMm3,
+        containerMm3: insideMm3,
+      },
+    ],
+    coats: measured.value.coats,
+    thickestMm: skinMm,
+  });
+}
