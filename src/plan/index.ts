@@ -15,3 +15,4 @@ export {
 export type { SizeDoubts } from './sizeDoubts';
 export type { SizeOptions } from './sizeOptions';
 export { sizeScan, type Size } from './sizeScan';
+export * from './mold';

@@ -1,0 +1,138 @@
+import {
+  buildField,
+  moldType,
+  standSculpt,
+  type BaseChoice,
+  type Crew,
+  type Field,
+  type MoldBody,
+  type MoldKey,
+  type MoldSettings,
+  type ScanFile,
+  type Sculpt,
+  type Vector,
+} from '../../geometry';
+import { good, type Outcome } from '../../problem';
+import { chooseVoxel, type Accuracy, type VoxelChoice } from '../chooseVoxel';
+import { settleSolid, type SettledSolid } from '../settleSolid';
+import type { SizeOptions } from '../sizeOptions';
+
+/**
+ * A scan laid out for molds: measured once, stood on its board, with a field around it that is built when a type first asks for one and kept for the
+ * next thickness. What changes inside is only this memory.
+ */
+export interface MoldBench {
+  settled: SettledSolid;
+  accuracy: Accuracy;
+  options: FieldWish;
+  sculpts: Map<BaseChoice, Sculpt>;
+  fields: Map<BaseChoice, Standing>;
+  pulls: Map<string, Vector>;
+}
+
+interface Standing {
+  field: Field;
+  reachMm: number;
+  voxel: VoxelChoice;
+}
+
+export interface FieldWish {
+  accuracy?: Accuracy | undefined;
+  voxelMm?: number | undefined;
+  crew?: Crew | undefined;
+  onProgress?: ((share: number) => void) | undefined;
+  shouldStop?: (() => boolean) | undefined;
+}
+
+/** So much farther than asked the field reaches, mm: the next thickness then needs no new one. Chosen here. */
+const SPARE_MM = 8;
+
+/** Errors: those of `settleSolid`. */
+export function openMoldBench(scan: ScanFile, options: SizeOptions = {}): Outcome<MoldBench> {
+  const settled = settleSolid(scan, options);
+  return settled.ok ? good(moldBenchOf(settled.value, options)) : settled;
+}
+
+/** The same for a solid that was settled before. */
+export const moldBenchOf = (settled: SettledSolid, options: FieldWish): MoldBench => ({
+  settled,
+  accuracy: options.accuracy ?? 'normal',
+  options,
+  sculpts: new Map(),
+  fields: new Map(),
+  pulls: new Map(),
+});
+
+/** The sculpt and its field for one type with its settings. Errors: those of `standSculpt`, `chooseVoxel` and `buildField`. */
+export function bodyFor(
+  bench: MoldBench,
+  key: MoldKey,
+  settings: MoldSettings,
+): Outcome<MoldBody & { voxel?: VoxelChoice }> {
+  const base: BaseChoice = settings.base === 'closed' ? 'closed' : 'open';
+  const sculpt = sculptOn(bench, base);
+  if (!sculpt.ok) return sculpt;
+  const reachMm = moldType(key).reachMm(settings, sculpt.value);
+  if (reachMm === 0 || sculpt.value.chain === undefined) return good({ sculpt: sculpt.value });
+  const standing = fieldAround(bench, base, sculpt.value, reachMm);
+  if (!standing.ok) return standing;
+  const pull = bench.pulls.get(pullKey(base, settings));
+  const { field, voxel } = standing.value;
+  return good({ sculpt: sculpt.value, field, voxel, ...(pull === undefined ? {} : { pull }) });
+}
+
+/** Remembers a pull that was searched, for other thicknesses of the same sculpt and pieces. */
+export function rememberPull(bench: MoldBench, settings: MoldSettings, pull: Vector): void {
+  const base: BaseChoice = settings.base === 'closed' ? 'closed' : 'open';
+  bench.pulls.set(pullKey(base, settings), pull);
+}
+
+const pullKey = (base: BaseChoice, settings: MoldSettings): string => `${base} ${settings.parts}`;
+
+function sculptOn(bench: MoldBench, base: BaseChoice): Outcome<Sculpt> {
+  const known = bench.sculpts.get(base);
+  if (known !== undefined) return good(known);
+  const stood = standSculpt(bench.settled.solid, base);
+  if (stood.ok) bench.sculpts.set(base, stood.value);
+  return stood;
+}
+
+function fieldAround(bench: MoldBench, base: BaseChoice, sculpt: Sculpt, reachMm: number): Outcome<Standing> {
+  const known = bench.fields.get(base);
+  const { crew, onProgress, shouldStop, voxelMm } = bench.options;
+  const watched = {
+    ...(onProgress === undefined ? {} : { onProgress }),
+    ...(shouldStop === undefined ? {} : { shouldStop }),
+  };
+  if (known !== undefined && known.reachMm >= reachMm) {
+    const { voxelMm: edge, levelsMm, baseMm, crew: team } = known.field.options;
+    const options = {
+      voxelMm: edge,
+      levelsMm,
+      ...(baseMm === undefined ? {} : { baseMm }),
+      ...(team === undefined ? {} : { crew: team }),
+      ...watched,
+    };
+    return good({ ...known, field: { ...known.field, options } });
+  }
+  const spareMm = reachMm + SPARE_MM;
+  const voxel = chooseVoxel({
+    bounds: sculpt.bounds,
+    offsetsMm: [spareMm],
+    thinnestMm: undefined,
+    accuracy: bench.accuracy,
+    ...(voxelMm === undefined ? {} : { voxelMm }),
+  });
+  if (!voxel.ok) return voxel;
+  const field = buildField(sculpt.chain!, sculpt.bounds, {
+    voxelMm: voxel.value.voxelMm,
+    levelsMm: [spareMm],
+    ...(sculpt.boardMm === undefined ? {} : { baseMm: sculpt.boardMm }),
+    ...(crew === undefined ? {} : { crew }),
+    ...watched,
+  });
+  if (!field.ok) return field;
+  const standing = { field: field.value, reachMm: spareMm, voxel: voxel.value };
+  bench.fields.set(base, standing);
+  return good(standing);
+}
