@@ -11,7 +11,7 @@ const LAYERS = {
   plan: ['geometry', 'yield', 'checks', 'units', 'problem', 'estimate'],
   job: ['yield', 'units', 'problem', 'estimate'],
   words: ['plan', 'yield', 'checks', 'units', 'problem', 'estimate'],
-  worker: ['plan', 'geometry', 'yield', 'job', 'words', 'units', 'problem', 'estimate'],
+  worker: ['plan', 'geometry', 'yield', 'checks', 'job', 'words', 'units', 'problem', 'estimate'],
   viewer: ['geometry', 'units', 'problem', 'estimate'],
   app: [
     'worker',
@@ -22,11 +22,12 @@ const LAYERS = {
     'plan',
     'geometry',
     'yield',
+    'checks',
     'units',
     'problem',
     'estimate',
   ],
-  cli: ['plan', 'job', 'geometry', 'yield', 'words', 'units', 'problem', 'estimate'],
+  cli: ['plan', 'job', 'geometry', 'yield', 'checks', 'words', 'units', 'problem', 'estimate'],
 };
 
 const PURE = '^src/(units|yield|geometry|checks|plan|job|words)/|^src/(problem|estimate|index)\\.ts$';

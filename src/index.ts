@@ -7,5 +7,6 @@ export * from './geometry';
 export * from './geometry/solids';
 export * from './plan';
 export { offsetSurface } from './plan/offsetSurface';
-export { readShop, foamNamed, type Shop } from './job/shop';
+export { readShop, foamNamed, siliconeNamed, stockOf, type Shop } from './job/shop';
+export * from './checks';
 export { say } from './words/say';

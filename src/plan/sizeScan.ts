@@ -9,7 +9,7 @@ import {
   type SolidMeasure,
   type UpAxis,
 } from '../geometry';
-import { settleSolid } from './settleSolid';
+import { settleSolid, type SettledSolid } from './settleSolid';
 import type { Scale } from './scale';
 import type { SizeOptions } from './sizeOptions';
 import { measureOffsets, type Offsets } from './offsets';
@@ -57,8 +57,15 @@ export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Siz
     ...options,
     onProgress: (done) => options.onProgress?.(share * done),
   });
-  if (!settled.ok) return settled;
-  const { solid, scale, up, placed, planes, removedCm3 } = settled.value;
+  return settled.ok ? sizeSettled(scan, settled.value, options) : settled;
+}
+
+/** The same for a scan that is settled already. Errors: those of `measureOffsets`. */
+export function sizeSettled(
+  scan: ScanFile,
+  { solid, scale, up, placed, planes, removedCm3 }: SettledSolid,
+  options: SizeOptions,
+): Outcome<Size> {
   const cuts = options.cuts ?? [];
   const offsets = offsetsOf(solid, scale, options);
   if (!offsets.ok) return offsets;

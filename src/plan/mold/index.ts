@@ -2,7 +2,7 @@
 export { compareMolds, type Compared } from './compareMolds';
 export type { Casting } from './castingCavity';
 export type { Finishing } from './finishing';
-export { moldBenchOf, openMoldBench, type MoldBench } from './moldBench';
+export { openMoldBench, type MoldBench } from './moldBench';
 export type { FinishWish, MoldAsk, SiliconeWish, WorkWish } from './moldWish';
 export { planMold, type Mold } from './planMold';
 export type { Pour as SiliconePour, SiliconeNeed } from './siliconeFor';

@@ -16,6 +16,7 @@ import { good, type Outcome } from '../../problem';
 import { chooseVoxel, type Accuracy, type VoxelChoice } from '../chooseVoxel';
 import { settleSolid, type SettledSolid } from '../settleSolid';
 import type { SizeOptions } from '../sizeOptions';
+import { sizeSettled, type Size } from '../sizeScan';
 
 /**
  * A scan laid out for molds: measured once, stood on its board, with a field around it that is built when a type first asks for one and kept for the
@@ -47,14 +48,18 @@ export interface FieldWish {
 /** So much farther than asked the field reaches, mm: the next thickness then needs no new one. Chosen here. */
 const SPARE_MM = 8;
 
-/** Errors: those of `settleSolid`. */
-export function openMoldBench(scan: ScanFile, options: SizeOptions = {}): Outcome<MoldBench> {
+/** The size of a scan, and the bench for its molds: it is measured once for both. Errors: those of `sizeScan`. */
+export function openMoldBench(
+  scan: ScanFile,
+  options: SizeOptions = {},
+): Outcome<{ size: Size; bench: MoldBench }> {
   const settled = settleSolid(scan, options);
-  return settled.ok ? good(moldBenchOf(settled.value, options)) : settled;
+  if (!settled.ok) return settled;
+  const size = sizeSettled(scan, settled.value, options);
+  return size.ok ? good({ size: size.value, bench: moldBenchOf(settled.value, options) }) : size;
 }
 
-/** The same for a solid that was settled before. */
-export const moldBenchOf = (settled: SettledSolid, options: FieldWish): MoldBench => ({
+const moldBenchOf = (settled: SettledSolid, options: FieldWish): MoldBench => ({
   settled,
   accuracy: options.accuracy ?? 'normal',
   options,

@@ -52,8 +52,8 @@ export interface Mold {
  * silicone and of what is around it.
  *
  * @example
- * const bench = openMoldBench(scan, { taped: [{ along: 'tall', lengthMm: 290 }], up: '+y' });
- * const mold = bench.ok ? planMold(bench.value, { type: 'skin', settings: { skinMm: 8 } }) : bench;
+ * const opened = openMoldBench(scan, { taped: [{ along: 'tall', lengthMm: 290 }], up: '+y' });
+ * const mold = opened.ok ? planMold(opened.value.bench, { type: 'skin', settings: { skinMm: 8 } }) : opened;
  */
 export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
   const type = moldType(ask.type);
