@@ -175,7 +175,8 @@ function sumRest(task: LevelsTask, member: Member): void {
 function sampleAll(task: SamplesTask, member: Member): void {
   const lap = stopwatch(task.timings, member.id);
   const { grid } = task.field;
-  const ranges = { ...task, around: neighbors(grid) };
+  const { nx, ny } = grid;
+  const ranges = { ...task, around: Int32Array.of(1, -1, nx, -nx, nx * ny, -nx * ny) };
   for (let k = member.take(PLANES_SAMPLES); k < grid.nz; k = member.take(PLANES_SAMPLES))
     samplePlane(task.field, ranges, k);
   lap();

@@ -15,7 +15,7 @@ export interface SampleField extends SearchSurface {
  */
 const EXACT_STEPS = 2.2;
 
-/** Levels, or stretches of them: exact from `fromMm[i]` to `toMm[i]`. `around` holds where the 26 neighbors of a point stand. */
+/** Levels, or stretches of them: exact from `fromMm[i]` to `toMm[i]`. `around` holds where the six neighbors of a point stand. */
 export interface SampleRanges {
   fromMm: Float64Array;
   toMm: Float64Array;
@@ -67,11 +67,21 @@ export function samplePlane(
       let t = nearest[s]! - 1;
       testTriangle(positions, triangles, t);
       let least = FOUND[AT.squared]!;
+      // The nearest triangle is this far at most: that may already be too close for every level outside it.
+      const most = Math.sqrt(least);
+      isNear = false;
+      for (let l = 0; l < fromMm.length; l++)
+        if (isInside ? -most < toMm[l]! + exactMm : most > fromMm[l]! - exactMm) isNear = true;
+      if (!isNear) {
+        samples[v] = isInside ? -most : most;
+        continue;
+      }
       if (i > 0 && j > 0 && k > 0 && i < nx - 1 && j < ny - 1 && k < nz - 1) {
-        // The seeds of the neighbors: without them the search can stick on the wrong face of a box.
+        // The seeds of the neighbors: without them the search can stick on the wrong face of a box. With six of them instead of 26 single points
+        // are off by up to a third of a step where the surface is creased, on average by 5e-5 mm 10 mm out (measured on two heads and a bumpy body).
         let tried1 = s;
         let tried2 = -1;
-        for (let q = 0; q < 26; q++) {
+        for (let q = 0; q < 6; q++) {
           const e = site[v + around[q]!]!;
           if (e < 0 || e === tried1 || e === tried2) continue;
           tried2 = tried1;

@@ -7,7 +7,7 @@ import { flangeOf, type Flange } from './flange';
 import { lockedPlaces } from './lockedPlaces';
 import type { JacketMeasure, MoldBody, MoldSettings, MoldShape, UndercutShape } from './moldType';
 import { outerExtents } from './outerExtents';
-import { findPull } from './pullSearch';
+import { findPull, roughlyLocked } from './pullSearch';
 import type { Sculpt } from './sculpt';
 import { numberIn, partsIn, readPull } from './settle';
 import { draftReachMm, sampleSkin, sweepBody, type Leaving, type SweptBody } from './sweptBody';
@@ -78,7 +78,7 @@ export function measureJacketed(
   const keys = keysOn(flange, flangeMm, settings);
   const keysMm3 = keys === undefined ? 0 : (2 / 3) * Math.PI * keys.radiusMm ** 3 * keys.count;
   const fillMm3 = Math.max(0, body.filled.volumeMm3 - body.skin.volumeMm3);
-  const undercut = undercutOf(field, body, samples.value, { leaving, fillMm3, skinMm, jacketMm, search });
+  const undercut = undercutOf(field, body, samples.value, { leaving, fillMm3, skinMm, search });
   const seamMm3 = leaving.pieces === 2 ? 2 * body.partingMm * flangeMm * jacketMm : 0;
   const jacket: JacketMeasure = {
     pieces,
@@ -169,15 +169,15 @@ function undercutOf(
   field: Field,
   body: SweptBody,
   samples: Samples,
-  known: { leaving: Leaving; fillMm3: number; skinMm: number; jacketMm: number; search: Search },
+  known: { leaving: Leaving; fillMm3: number; skinMm: number; search: Search },
 ): UndercutShape {
-  const { leaving, fillMm3, skinMm, jacketMm, search } = known;
+  const { leaving, fillMm3, skinMm, search } = known;
   const onBoard = body.sheared.height !== undefined;
   const compared = COMPARED.map((pull) => {
     // On a board two pieces go apart level and one goes up.
     const pieces: 1 | 2 = onBoard ? (pull[2] === 0 ? 2 : 1) : leaving.pieces;
-    const { filled, skin } = sweepBody(field, samples, { skinMm, jacketMm }, { ...leaving, pull, pieces });
-    return { pull, pieces, fillMm3: Math.max(0, filled.volumeMm3 - skin.volumeMm3) };
+    const fill = roughlyLocked(field, samples, { ...leaving, skinMm, pull, pieces });
+    return { pull, pieces, fillMm3: Math.max(0, fill) };
   });
   return {
     pieces: leaving.pieces,

@@ -135,6 +135,6 @@ export interface UndercutShape {
   fillMm3: number;
   /** The largest locked places. */
   places: { atMm: Vector; volumeMm3: number; sizeMm: Vector }[];
-  /** Pulls along the axes beside it, for comparison. */
+  /** Pulls along the axes beside it, to about a hundredth of the skin, for comparison. */
   compared: { pull: Vector; pieces: 1 | 2; fillMm3: number }[];
 }

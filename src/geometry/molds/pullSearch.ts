@@ -2,7 +2,7 @@ import type { Field } from '../field/buildField';
 import type { Samples } from '../field/sampleField';
 import type { Vector } from '../measure/planeFrame';
 import { shear, type Sheared } from './sheared';
-import { sweptBy, toGrid } from './sweptBody';
+import { sweptBy, toGrid, type Leaving } from './sweptBody';
 
 /*
  * The pull that locks least. A thinned field, one of some 70 000 points, tells the locked volume of a direction in a few milliseconds and to about a
@@ -46,16 +46,12 @@ export function findPull(
     onStep,
   }: { skinMm: number; pieces: 1 | 2; onBoard: boolean; onStep?: (share: number) => void },
 ): PullChoice {
-  const { nx, ny, nz } = samples.grid;
-  const every = Math.max(1, Math.round(Math.cbrt((nx * ny * nz) / POINTS)));
   const known = new Map<string, number>();
   const lockedMm3 = (pull: Vector, draftDegrees = 0): number => {
     const key = [...pull, draftDegrees].join(' ');
     const before = known.get(key);
     if (before !== undefined) return before;
-    const sheared = shear(samples, { pull: toGrid(field, pull), every, levelMm: skinMm });
-    const swept = sweptBy(sheared, { pieces, draftDegrees });
-    const locked = roughVolume(sheared, swept, skinMm) - roughVolume(sheared, sheared.values, skinMm);
+    const locked = roughlyLocked(field, samples, { skinMm, pull, pieces, draftDegrees });
     known.set(key, locked);
     return locked;
   };
@@ -72,7 +68,7 @@ export function findPull(
   });
   const all = [...walked, ...scored];
   const least = Math.min(...all.map(({ locked }) => locked));
-  const upright = shear(samples, { pull: [0, 0, 1], every, levelMm: skinMm });
+  const upright = shear(samples, { pull: [0, 0, 1], every: thinnedBy(samples), levelMm: skinMm });
   const tieMm3 = TIE_SHARE * roughVolume(upright, upright.values, skinMm);
   const tied = all.filter(({ locked }) => locked <= least + tieMm3);
   const best = bestOf(tied, (pull) => lockedMm3(pull, DRAFT_DEGREES), tieMm3);
@@ -157,6 +153,21 @@ const halfSphere = (): Vector[] =>
     const r = Math.sqrt(1 - z * z);
     return [r * Math.cos(angle), r * Math.sin(angle), z];
   });
+
+/** Every so many grid points are enough. */
+const thinnedBy = ({ grid: { nx, ny, nz } }: Samples): number =>
+  Math.max(1, Math.round(Math.cbrt((nx * ny * nz) / POINTS)));
+
+/** What a pull locks, mm3, to about a hundredth of the skin: for a comparison. */
+export function roughlyLocked(
+  field: Field,
+  samples: Samples,
+  { skinMm, pull, pieces, draftDegrees }: { skinMm: number } & Leaving,
+): number {
+  const sheared = shear(samples, { pull: toGrid(field, pull), every: thinnedBy(samples), levelMm: skinMm });
+  const swept = sweptBy(sheared, { pieces, draftDegrees });
+  return roughVolume(sheared, swept, skinMm) - roughVolume(sheared, sheared.values, skinMm);
+}
 
 /** Volume within a level by a ramp over one step: right to a few thousandths, and quick. */
 function roughVolume(

@@ -1,6 +1,6 @@
 /** From a scan to a mold: rubber, kits, jacket, and what is around it. */
 export { compareMolds, type Compared } from './compareMolds';
-export type { Casting } from './castingCavity';
+export { castingCavity, type Casting, type CastingWish } from './castingCavity';
 export type { Finishing } from './finishing';
 export { openMoldBench, type MoldBench } from './moldBench';
 export type { FinishWish, MoldAsk, SiliconeWish, WorkWish } from './moldWish';

@@ -1,3 +1,4 @@
+import type { Estimate } from '../../estimate';
 import {
   buildField,
   moldType,
@@ -24,6 +25,8 @@ import { sizeSettled, type Size } from '../sizeScan';
  */
 export interface MoldBench {
   settled: SettledSolid;
+  /** Of the sculpt, as the size has it. */
+  volumeCm3: Estimate;
   accuracy: Accuracy;
   options: FieldWish;
   sculpts: Map<BaseChoice, Sculpt>;
@@ -56,11 +59,14 @@ export function openMoldBench(
   const settled = settleSolid(scan, options);
   if (!settled.ok) return settled;
   const size = sizeSettled(scan, settled.value, options);
-  return size.ok ? good({ size: size.value, bench: moldBenchOf(settled.value, options) }) : size;
+  if (!size.ok) return size;
+  const bench = moldBenchOf(settled.value, size.value.volumeCm3, options);
+  return good({ size: size.value, bench });
 }
 
-const moldBenchOf = (settled: SettledSolid, options: FieldWish): MoldBench => ({
+const moldBenchOf = (settled: SettledSolid, volumeCm3: Estimate, options: FieldWish): MoldBench => ({
   settled,
+  volumeCm3,
   accuracy: options.accuracy ?? 'normal',
   options,
   sculpts: new Map(),

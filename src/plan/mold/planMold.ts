@@ -84,7 +84,7 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
     ask,
   );
   if (!around.ok) return around;
-  const casting = castingCavity(bench.settled, ask);
+  const casting = castingCavity(bench.volumeCm3, ask);
   if (!casting.ok) return casting;
   const finishing = finishingOf(sculpt.areaMm2 / 100, ask.finish ?? {});
   if (!finishing.ok) return finishing;
