@@ -1,3 +1,4 @@
+import { convexHull } from '../plane/convexHull';
 import { coordinatesAlong, joined, planeFrame, type Vector } from './planeFrame';
 import type { Section } from './section';
 
@@ -20,7 +21,7 @@ export function girthOf({ outlines, plane }: Section, taped: Taped = 'all'): Gir
   const { u, v } = planeFrame(plane.normal);
   const us = coordinatesAlong(points, u, plane.point);
   const vs = coordinatesAlong(points, v, plane.point);
-  const order = hullOf(us, vs);
+  const order = convexHull(us, vs);
   let girthMm = 0;
   order.forEach((i, k) => {
     const j = order[(k + 1) % order.length]!;
@@ -62,27 +63,3 @@ function distanceTo(outline: Float64Array, point: Vector): number {
   }
   return nearest;
 }
-
-/** Convex hull, counter-clockwise, by the monotone chain (Andrew 1979, Inf. Process. Lett. 9:216). */
-function hullOf(us: Float64Array, vs: Float64Array): number[] {
-  const order = Array.from(us, (_, i) => i).sort((i, j) => us[i]! - us[j]! || vs[i]! - vs[j]!);
-  if (order.length < 3) return order;
-  const lower = halfHull(order, us, vs);
-  const upper = halfHull(order.reverse(), us, vs);
-  return [...lower, ...upper];
-}
-
-/** One chain from end to end, the last point left to the other chain. */
-function halfHull(order: readonly number[], us: Float64Array, vs: Float64Array): number[] {
-  const chain: number[] = [];
-  for (const i of order) {
-    while (chain.length > 1 && !isLeftTurn(chain[chain.length - 2]!, chain[chain.length - 1]!, i, us, vs))
-      chain.pop();
-    chain.push(i);
-  }
-  chain.pop();
-  return chain;
-}
-
-const isLeftTurn = (a: number, b: number, c: number, us: Float64Array, vs: Float64Array): boolean =>
-  (us[b]! - us[a]!) * (vs[c]! - vs[a]!) > (vs[b]! - vs[a]!) * (us[c]! - us[a]!);
