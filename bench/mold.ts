@@ -43,7 +43,9 @@ console.log(
 console.log(
   `  another thickness: median ${median(nextMs).toFixed(0)} ms (wanted ${WANTED.nextMs}: ${verdict(median(nextMs) <= WANTED.nextMs)})`,
 );
-console.log(`  against the volume of the body alone as the solids library reads it: ${ratio.toFixed(1)} times`);
+console.log(
+  `  against the volume of the body alone as the solids library reads it: ${ratio.toFixed(1)} times`,
+);
 writeFileSync(
   join(root, 'bench', 'results', `mold-${version}.json`),
   `${JSON.stringify({ version, machine, wholeS, nextMs, oracleS, ratio }, null, 2)}\n`,

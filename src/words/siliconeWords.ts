@@ -39,6 +39,10 @@ export const SILICONE_WORDS: Record<SiliconeCode, (v: Values) => Sentence> = {
     text: `A coat of ${amount(v.coatMm, 3)} mm is thicker than the ${amount(v.staysMm, 2)} mm that stay on an upright wall: it runs down and leaves the high spots thin.`,
     hint: 'Thicken the mix as its data sheet allows, or brush more and thinner coats. A stick dipped upright for a minute shows what stays.',
   }),
+  COAT_STICK_UNKNOWN: (v) => ({
+    text: `Whether a coat of ${amount(v.coatMm, 3)} mm stays on an upright wall was not checked.`,
+    hint: 'Dip an upright stick in the thickened mix for a minute and measure what stays.',
+  }),
   DEGAS_WEAK: (v) => ({
     text: `A vacuum of ${amount(v.pressureKPa, 3)} kPa absolute swells the bubbles without breaking them; ${amount(v.wantedKPa)} kPa or less is wanted.`,
     hint: 'Check pump, seal and oil. High above the sea a good vacuum reads less on a gauge: judge by the absolute pressure.',

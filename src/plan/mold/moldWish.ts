@@ -18,6 +18,10 @@ export interface WorkWish {
   /** Cup or pail that is mixed in. */
   containerCm3?: number;
   degassed?: boolean;
+  /** Absolute, of the vacuum it is degassed at. */
+  degasPressureKPa?: number;
+  /** What stays on an upright stick for a minute, mm: tells how thick a coat may be. */
+  staysMm?: number;
 }
 
 export interface MoldAsk {

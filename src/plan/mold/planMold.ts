@@ -20,6 +20,7 @@ import { finishingOf, type Finishing } from './finishing';
 import { bodyFor, rememberPull, type MoldBench } from './moldBench';
 import { rubberEstimate } from './moldVolume';
 import type { MoldAsk } from './moldWish';
+import { processOf, type Process } from './process';
 import { siliconeFor, type SiliconeNeed } from './siliconeFor';
 import { surroundingsOf, type Surroundings } from './surroundings';
 
@@ -33,6 +34,7 @@ export interface Mold {
   sculpt: Sculpt;
   siliconeCm3: Estimate;
   silicone: SiliconeNeed;
+  process: Process;
   /** Clay to have at hand, and what the rubber weighs against the clay it replaces. */
   clay?: { volumeCm3: number; massG: Estimate; rubberPerClay: Estimate };
   surroundings: Surroundings;
@@ -72,11 +74,11 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
   if (undercut?.wasSearched === true) rememberPull(bench, settings, undercut.pull);
   const { sculpt, voxel } = body.value;
   const siliconeCm3 = rubberEstimate(shape.value, bench.settled, sculpt, voxel?.voxelMm);
-  const silicone = siliconeFor(shape.value, siliconeCm3, {
-    silicone: ask.silicone ?? {},
-    work: ask.work ?? {},
-  });
+  const wish = { silicone: ask.silicone ?? {}, work: ask.work ?? {} };
+  const silicone = siliconeFor(shape.value, siliconeCm3, wish);
   if (!silicone.ok) return silicone;
+  const process = processOf(shape.value, silicone.value, wish);
+  if (!process.ok) return process;
   const { densityKgM3 } = silicone.value;
   const around = surroundingsOf(
     shape.value,
@@ -98,6 +100,7 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
     sculpt,
     siliconeCm3,
     silicone: silicone.value,
+    process: process.value,
     ...clayOf(shape.value, densityKgM3),
     surroundings: around.value,
     casting: casting.value,
@@ -108,12 +111,14 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
     assumptions: [
       ...assumedSettings(type.parameters, ask),
       ...silicone.value.assumptions,
+      ...process.value.assumptions,
       ...casting.value.assumptions,
     ],
     findings: [
       ...sculpt.findings,
       ...shape.value.findings,
       ...silicone.value.findings,
+      ...process.value.findings,
       ...around.value.findings,
       ...casting.value.findings,
       ...runChecks({
