@@ -110,6 +110,9 @@ export const MOLD_CODES = [
   'MOLD_NEEDS_SURFACE',
   'STANDS_ON_POINT',
   'BASE_TRIMMED',
+  'HOLLOW_ON_BOARD',
+  'JACKET_NOT_FREE',
+  'PULL_THROUGH_BOARD',
   'UNDERCUT_LOCKED',
   'PULL_TIED',
 ] as const;
@@ -149,6 +152,44 @@ export const CHECK_CODES = [
   'PAINT_FLEX',
 ] as const;
 
+/** Codes of heat: warming the mold, its temperature, opening a warm casting. */
+export const WARMTH_CODES = [
+  'WARM_UNREACHABLE',
+  'WARM_ALREADY_THERE',
+  'WARM_LUMPED_WRONG',
+  'WARM_SURFACE_HOT',
+  'WARM_JACKET_ON',
+  'MOLD_TEMP_UNKNOWN',
+  'MOLD_TEMP_COLD',
+  'MOLD_TEMP_COOL',
+  'MOLD_TEMP_WARM',
+  'MOLD_TEMP_HOT',
+  'OPEN_TIME_UNKNOWN',
+] as const;
+
+/** Codes of the pour beyond its grams: pressure, straps, air, times, cups, core, opening. */
+export const POUR_CODES = [
+  'INPUT_NOT_WHOLE',
+  'PACK_LEVELS',
+  'LIQUID_OVER_CAVITY',
+  'STRAPS_TOO_MANY',
+  'AIR_PRESSURE_UNLIKELY',
+  'POUR_WINDOW_NONE',
+  'CORE_HOT',
+  'CUPS_TOO_MANY',
+  'CUPS_TOGETHER',
+  'CUPS_OVER_HANDS',
+  'CUPS_NOT_CHECKED',
+  'COLOR_NAMED_TWICE',
+  'CORE_FILLS_MOLD',
+  'CORE_FLOATS',
+  'CORE_MASS_UNKNOWN',
+  'NO_HEAD',
+  'OPENING_NONE',
+  'OPENING_FLOW_FAST',
+  'PACK_LOST_AT_MOUTH',
+] as const;
+
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */
 export const CALL_CODES = [
   'BAD_CALL',
@@ -165,8 +206,11 @@ export type PlanCode = (typeof PLAN_CODES)[number];
 export type CallCode = (typeof CALL_CODES)[number];
 export type MoldCode = (typeof MOLD_CODES)[number];
 export type SiliconeCode = (typeof SILICONE_CODES)[number];
+export type WarmthCode = (typeof WARMTH_CODES)[number];
 export type CheckCode = (typeof CHECK_CODES)[number];
-export type Code = MeshCode | YieldCode | PlanCode | CallCode | MoldCode | SiliconeCode | CheckCode;
+export type PourCode = (typeof POUR_CODES)[number];
+export type Code =
+  MeshCode | YieldCode | PlanCode | CallCode | MoldCode | SiliconeCode | CheckCode | WarmthCode | PourCode;
 
 /** Where in the file or on the mesh: a line or byte of the file (counted from 1 and 0), or a point in mm. */
 export interface Place {

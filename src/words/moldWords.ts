@@ -30,6 +30,24 @@ export const MOLD_WORDS: Record<MoldCode, (v: Values) => Sentence> = {
     text: `The lowest ${amount(v.trimMm, 2)} mm were trimmed level, where the edge on the board is uneven: ${amount(Math.abs(Number(v.effectCm3)), 2)} cm³.`,
     hint: 'The board stands at that height; seal the gap below with clay.',
   }),
+  HOLLOW_ON_BOARD: (v) => ({
+    text: `The sculpt is hollow from below: ${amount(v.hollowCm3, 3)} cm³ are closed by the board, and no rubber gets in.`,
+    hint: 'Seal the edge on the board. Foam would fill that hollow too, unless a core keeps it free.',
+  }),
+  JACKET_NOT_FREE: () => ({
+    text: 'A jacket in one piece cannot leave a sculpt that hangs free: it goes all round.',
+    hint: 'Make it in two pieces (--parts 2), or stand the sculpt on its board (--base open).',
+  }),
+  PULL_THROUGH_BOARD: (v) => ({
+    text:
+      v.pieces === 2
+        ? 'Of two pieces drawn apart by that pull one would have to pass through the board.'
+        : 'That pull takes the jacket into the board or along it, not off it.',
+    hint:
+      v.pieces === 2
+        ? 'Draw them apart level, as along +x or +y; lift one piece (--parts 1 --pull +z), or let the sculpt hang free (--base closed).'
+        : 'Lift it (--pull +z), or make it in two pieces.',
+  }),
   UNDERCUT_LOCKED: (v) => ({
     text: `${jacketWords(v)} would be held by ${amount(v.fillCm3, 3)} cm³ of undercuts behind the skin, ${percent(v.share)} of skin and fill, pulled ${pullWords(v)}.`,
     hint:

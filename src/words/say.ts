@@ -4,9 +4,11 @@ import { CHECK_WORDS } from './checkWords';
 import { MESH_WORDS } from './meshWords';
 import { MOLD_WORDS } from './moldWords';
 import { PLAN_WORDS } from './planWords';
+import { POUR_WORDS } from './pourWords';
 import { READER_WORDS } from './readerWords';
 import type { Sentence, Values } from './sentence';
 import { SILICONE_WORDS } from './siliconeWords';
+import { WARMTH_WORDS } from './warmthWords';
 import { isYieldCode, sayYield } from './yieldWords';
 
 const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
@@ -16,6 +18,8 @@ const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
   ...MOLD_WORDS,
   ...SILICONE_WORDS,
   ...CHECK_WORDS,
+  ...POUR_WORDS,
+  ...WARMTH_WORDS,
 };
 
 export const hasWords = (code: string): boolean => WORDS[code] !== undefined || isYieldCode(code);

@@ -40,7 +40,7 @@ export const SILICONE_WORDS: Record<SiliconeCode, (v: Values) => Sentence> = {
     hint: 'Thicken the mix as its data sheet allows, or brush more and thinner coats. A stick dipped upright for a minute shows what stays.',
   }),
   COAT_STICK_UNKNOWN: (v) => ({
-    text: `Whether a coat of ${amount(v.coatMm, 3)} mm stays on an upright wall was not checked.`,
+    text: `Not checked whether a coat of ${amount(v.coatMm, 3)} mm stays on an upright wall.`,
     hint: 'Dip an upright stick in the thickened mix for a minute and measure what stays.',
   }),
   DEGAS_WEAK: (v) => ({

@@ -4,8 +4,10 @@ import { formatDensity, formatGrams, formatMass, formatRatio, formatShare, type 
 import type { RatioSentenceParts } from '../yield';
 import { chanceWords } from './chance';
 import { MOLDMAKING_INPUT_WORDS } from './moldmakingInputWords';
+import { POUR_INPUT_WORDS } from './pourInputWords';
 import { amount, type Sentence } from './sentence';
 import { SILICONE_INPUT_WORDS } from './siliconeInputWords';
+import { WARMTH_INPUT_WORDS } from './warmthWords';
 
 /**
  * The sentence of a problem of the pour: what is wrong and by how much; `hint` says what to do now. Masses stay in grams,
@@ -75,8 +77,10 @@ const INPUT_WORDS: Readonly<Record<string, string>> = {
   waterG: 'Water in the cup',
   waterTempC: 'Water temperature',
   cups: 'Number of cups',
+  ...WARMTH_INPUT_WORDS,
   ...MOLDMAKING_INPUT_WORDS,
   ...SILICONE_INPUT_WORDS,
+  ...POUR_INPUT_WORDS,
 };
 
 /** `cavityCm3.uShare` is the doubt of the cavity volume; an input without words of its own keeps its name. */

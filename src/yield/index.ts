@@ -27,6 +27,7 @@ export {
   amountByCoverage,
   paintLitres,
   poreFillGPerM2,
+  realAreaM2,
   spreadingRateM2PerL,
 } from './moldmaking/finishing';
 export type { PaintByFilm, CoatedSurface } from './moldmaking/finishing';
@@ -52,3 +53,5 @@ export type { WallMaterial } from './moldmaking/wallMaterials';
 export { moldWeight, outerSize, standingBox } from './moldmaking/weights';
 export type { Sides } from './moldmaking/weights';
 export * from './silicone';
+export * from './warmth';
+export * from './pour';

@@ -5,6 +5,9 @@ declare module 'jstat' {
       cdf(x: number, mean: number, sd: number): number;
       inv(p: number, mean: number, sd: number): number;
     };
+    beta: {
+      inv(p: number, alpha: number, beta: number): number;
+    };
   };
   export default jstat;
 }

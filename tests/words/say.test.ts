@@ -6,7 +6,9 @@ import {
   MESH_CODES,
   MOLD_CODES,
   PLAN_CODES,
+  POUR_CODES,
   SILICONE_CODES,
+  WARMTH_CODES,
   YIELD_CODES,
   type Code,
   type Problem,
@@ -46,6 +48,8 @@ describe('every code that can come up has its sentence', () => {
     ...MOLD_CODES,
     ...SILICONE_CODES,
     ...CHECK_CODES,
+    ...WARMTH_CODES,
+    ...POUR_CODES,
     ...CALL_CODES,
   ])('%s', (code) => {
     expect(hasWords(code)).toBe(true);
@@ -83,6 +87,8 @@ describe('every code that can come up has its sentence', () => {
       ...MOLD_CODES,
       ...SILICONE_CODES,
       ...CHECK_CODES,
+      ...WARMTH_CODES,
+      ...POUR_CODES,
       ...CALL_CODES,
     ]);
     for (const [path, text] of Object.entries(sources)) {

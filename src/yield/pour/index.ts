@@ -1,0 +1,23 @@
+/** The pour in numbers: pressure, clamps, air, times, heat of reaction, cups, color, cores, openings. */
+export { correctForAir, densityInAir, pressureSensitivity, stationAir } from './air';
+export { bestMeasurement } from './bestMeasurement';
+export { POUR_BOUNDS } from './bounds';
+export { clampForce, lidForceN } from './clamp';
+export { dropMassG, scaleColor, waterReaction } from './colorRecipe';
+export { coreLift, hollowCavityCm3 } from './core';
+export { planCups } from './cups';
+export { cooledDepthMm, coolingH, exotherm, heatKJPerKg, reactiveContent } from './exotherm';
+export { MDI_LIMITS, mdiMgPerM3 } from './exposure';
+export { fillRate } from './fillRate';
+export { gasInMoldCm3, residualTrapCm3, storedEnergyJ } from './gasInMold';
+export { hoopStressMPa, panelStress } from './jacketStress';
+export { openTimeMin, pourWindow, quickening, shiftTime } from './kinetics';
+export { freeJetMlS, leastSprueMm, mixedViscosityPaS, pourFlow, pourTimeS } from './opening';
+export { comparePacks } from './packs';
+export { PRESSURE_CAVEATS, peakPressure } from './peakPressure';
+export { closedCellGaugeKPa, idealGasGaugeKPa, packAtGauge, unventedGaugeKPa, waterCapKPa } from './pressure';
+export { POUR_RULES } from './rules';
+export { sizeAwarePack, skinAddsKgM3 } from './sizeAwarePack';
+export { stiffnessRatio } from './stiffness';
+export { hoopStrapN, largestPitchMm, planStraps, pretensionN, ringStrapN, tensionLeftShare } from './straps';
+export { foamThroughVentG, pressureWithMouth, riserBackPressureKPa, ventAir, ventAreaMm2 } from './vents';

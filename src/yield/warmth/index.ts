@@ -1,0 +1,24 @@
+/** Heat in numbers: how long a mold takes to warm, how long it stays warm, and what is too warm. */
+export { moldTemperatureBand, openWarmCastingBand } from './bands';
+export type { MoldTemperatureBand } from './bands';
+export { contactTempC } from './contactTemp';
+export { coolDown } from './coolDown';
+export type { CoolDown } from './coolDown';
+export { densityFactorByTemperature } from './densityByTemperature';
+export { heatTerms } from './eigenvalues';
+export type { HeatShape, HeatTerm } from './eigenvalues';
+export { energyKJ, heaterMin } from './energy';
+export { heatGunPass } from './heatGun';
+export type { HeatGunPass } from './heatGun';
+export { diffusivityMm2S, effusivity, MIX_HEAT, SILICONE_HEAT } from './heatMaterial';
+export type { HeatMaterial } from './heatMaterial';
+export { WARMTH_BOUNDS, WARMTH_RULES } from './rules';
+export type { WarmthInput } from './rules';
+export { convectiveShare, penetrationMm, stepShare } from './semiInfinite';
+export { burnsWithin } from './touch';
+export type { BurnsWithin, WarmthCaution } from './touch';
+export { lumpedTimeMin, tempAtDepthC, timeToReachMin } from './transient';
+export type { HeatedBody } from './transient';
+export type { JacketOn, AirAround, WallInAir } from './wall';
+export { warmWall } from './warmWall';
+export type { WarmUp } from './warmWall';
