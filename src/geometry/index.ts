@@ -44,6 +44,7 @@ export {
   MOLD_TYPES,
   moldType,
   readPull,
+  searchPull,
   settleMold,
   standSculpt,
   type BaseChoice,
@@ -58,6 +59,7 @@ export {
   type MoldType,
   type MoldWish,
   type NamedVolume,
+  type PullChoice,
   type Sculpt,
   type UndercutShape,
 } from './molds';

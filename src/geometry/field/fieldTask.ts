@@ -60,7 +60,8 @@ export interface SamplesTask {
   size: number;
   fromMm: Float64Array;
   toMm: Float64Array;
-  reachMm: number;
+  topMm: number;
+  bottomMm: number;
   field: SampleField;
   timings: Float64Array | undefined;
 }

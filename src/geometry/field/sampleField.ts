@@ -11,7 +11,15 @@ import { newTimings, runTogether } from './runTogether';
 export interface Samples {
   grid: Grid;
   values: Float32Array;
+  /** Points as far as this are that far or farther. */
+  topMm: number;
 }
+
+/**
+ * Distances are kept to this many steps beyond the outermost levels: seeds reach farther in some directions than in others, and a jump from what is known
+ * to what is not would ring in the interpolation of `molds/sheared.ts` down to the levels.
+ */
+const KEPT_STEPS = 4.2;
 
 /** A level, or a stretch of levels, mm. */
 export type SampleLevel = number | readonly [fromMm: number, toMm: number];
@@ -19,14 +27,22 @@ export type SampleLevel = number | readonly [fromMm: number, toMm: number];
 /**
  * The distances of a standing field at its grid points: exact within two steps of each level, elsewhere right to a step, and never
  * closer to a level than that. Levels beyond the field's reach are a slip of ours. Errors: STOPPED.
+ * @param keptMm distances are kept to here at least, though only to a step
  */
-export function sampleField(field: Field, levels: readonly SampleLevel[]): Outcome<Samples> {
+export function sampleField(
+  field: Field,
+  levels: readonly SampleLevel[],
+  keptMm: readonly number[] = [],
+): Outcome<Samples> {
   const { grid, task, options, reachMm } = field;
   const fromMm = Float64Array.from(levels, (level) => (typeof level === 'number' ? level : level[0]));
   const toMm = Float64Array.from(levels, (level) => (typeof level === 'number' ? level : level[1]));
   for (const level of [...fromMm, ...toMm])
     if (Math.abs(level) > reachMm)
       throw new Error(`sampleField: expected levels within ${reachMm} mm, got ${level}`);
+  const beyondMm = KEPT_STEPS * grid.spacingMm;
+  const topMm = Math.min(reachMm, Math.max(...toMm, ...keptMm) + beyondMm);
+  const bottomMm = Math.max(-reachMm, Math.min(...fromMm) - beyondMm);
   const isShared = canShareMemory() && task.size > 1;
   const values = sharedFloats(cellCount(grid), isShared);
   const samples: SamplesTask = {
@@ -35,7 +51,8 @@ export function sampleField(field: Field, levels: readonly SampleLevel[]): Outco
     size: task.size,
     fromMm,
     toMm,
-    reachMm,
+    topMm,
+    bottomMm,
     field: {
       grid,
       positions: task.positions,
@@ -50,5 +67,5 @@ export function sampleField(field: Field, levels: readonly SampleLevel[]): Outco
     timings: newTimings(options, task.size, isShared),
   };
   if (!runTogether(samples, options, [0.8, 1])) return bad('STOPPED');
-  return good({ grid, values });
+  return good({ grid, values, topMm });
 }

@@ -19,7 +19,9 @@ const EXACT_STEPS = 2.2;
 export interface SampleRanges {
   fromMm: Float64Array;
   toMm: Float64Array;
-  reachMm: number;
+  /** What is farther is told as this far. */
+  topMm: number;
+  bottomMm: number;
   around: Int32Array;
 }
 
@@ -33,7 +35,7 @@ const ROUNDS = 3;
  */
 export function samplePlane(
   field: SampleField,
-  { fromMm, toMm, reachMm, around }: SampleRanges,
+  { fromMm, toMm, topMm, bottomMm, around }: SampleRanges,
   k: number,
 ): void {
   const { grid, positions, triangles, nearest, winding, site, samples } = field;
@@ -45,7 +47,7 @@ export function samplePlane(
       const s = site[v]!;
       const isInside = winding[v]! > 0;
       if (s < 0) {
-        samples[v] = isInside ? -reachMm : reachMm;
+        samples[v] = isInside ? bottomMm : topMm;
         continue;
       }
       const sk = (s / plane) | 0;
@@ -58,7 +60,7 @@ export function samplePlane(
       for (let l = 0; l < fromMm.length; l++)
         if (signedMm < toMm[l]! + exactMm + step && signedMm > fromMm[l]! - exactMm - step) isNear = true;
       if (!isNear) {
-        samples[v] = signedMm;
+        samples[v] = signedMm > topMm ? topMm : signedMm < bottomMm ? bottomMm : signedMm;
         continue;
       }
       QUERY[0] = ox + i * step;

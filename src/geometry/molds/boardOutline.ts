@@ -10,7 +10,10 @@ export interface BoardValues {
   values: Float64Array;
 }
 
-/** The field at the height of the board (grid z, mm), between its points by straight lines. */
+/**
+ * The field at the height of the board (grid z, mm), carried down from the three layers above it: below the board the body ends, and what is measured
+ * there bends away from it.
+ */
 export function valuesOnBoard(
   sheared: Sheared,
   values: Float32Array,
@@ -20,9 +23,19 @@ export function valuesOnBoard(
   const found = new Float64Array(nx * ny);
   for (let j = 0; j < ny; j++)
     for (let i = 0; i < nx; i++)
-      found[j * nx + i] = valueAt(sheared, values, ox + i * step, oy + j * step, boardMm);
+      for (const { over, weight } of LAYERS) {
+        const z = boardMm + over * step;
+        found[j * nx + i]! += weight * valueAt(sheared, values, ox + i * step, oy + j * step, z);
+      }
   return { nx, ny, spacingMm: step, oxMm: ox, oyMm: oy, values: found };
 }
+
+/** Layers above the board, in steps, and their weights: a parabola through them, at the board. */
+const LAYERS = [
+  { over: 0.5, weight: 15 / 8 },
+  { over: 1.5, weight: -10 / 8 },
+  { over: 2.5, weight: 3 / 8 },
+] as const;
 
 /** Linear between the eight points around a place in grid coordinates; the nearest ones at the rim. */
 function valueAt(sheared: Sheared, values: Float32Array, x: number, y: number, z: number): number {

@@ -36,23 +36,24 @@ export function flangeOf(field: Field, body: SweptBody, wish: FlangeWish): Flang
   const segments = outlineOf(valuesOnBoard(sheared, swept, { ...grid, boardMm }), skinMm);
   const region = growRegion(segments, { cellMm: 2 * step });
   const outlineMm = perimeterAt(region, 0);
-  const areaMm2 = areaWithin(region, widthMm) - areaWithin(region, 0);
   if (widthMm === 0) return { rubberMm3: 0, jacketMm3: 0, outlineMm, areaMm2: 0 };
   const coverage = coverageOnBoard(grid, (x, y) => distanceAt(region, x, y), widthMm);
-  let rubber = 0;
-  let jacket = 0;
+  // The whole slab by its exact area, less what is there already: the grid need not reach as far as the flange.
+  const slabMm2 = areaWithin(region, widthMm);
+  let rubberThere = 0;
+  let jacketThere = 0;
   forEachLow(body, thickMm + jacketMm, (v, place, lowMm, highMm) => {
-    const covered = coverage(place[0], place[1]);
-    if (covered === 0) return;
-    const flange = covered * shareWithin(lowMm, highMm, thickMm);
-    const cover = covered * shareWithin(lowMm, highMm, thickMm + jacketMm);
-    const filled = fractionAt(sheared, swept, v, skinMm);
     const jacketed = fractionAt(sheared, swept, v, skinMm + jacketMm);
-    const height = (highMm - lowMm) / step;
-    rubber += height * (1 - filled) * flange;
-    jacket += height * ((1 - jacketed) * cover - (1 - filled) * flange);
+    if (jacketed === 0) return;
+    const covered = coverage(place[0], place[1]) * (highMm - lowMm);
+    if (covered === 0) return;
+    const filled = fractionAt(sheared, swept, v, skinMm);
+    rubberThere += filled * covered * shareWithin(lowMm, highMm, thickMm);
+    jacketThere += jacketed * covered * shareWithin(lowMm, highMm, thickMm + jacketMm);
   });
-  return { rubberMm3: rubber * step ** 3, jacketMm3: jacket * step ** 3, outlineMm, areaMm2 };
+  const rubberMm3 = Math.max(0, slabMm2 * thickMm - rubberThere * step * step);
+  const coverMm3 = slabMm2 * (thickMm + jacketMm) - jacketThere * step * step;
+  return { rubberMm3, jacketMm3: coverMm3 - rubberMm3, outlineMm, areaMm2: slabMm2 - areaWithin(region, 0) };
 }
 
 /** Share of the stretch from `lowMm` to `highMm` that lies below `topMm`. */

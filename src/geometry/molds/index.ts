@@ -26,5 +26,6 @@ export {
   type NamedVolume,
   type UndercutShape,
 } from './moldType';
+export { searchPull, type PullChoice } from './pullSearch';
 export { standSculpt, type BaseChoice, type Sculpt } from './sculpt';
 export { settleMold, readPull, type MoldWish } from './settle';

@@ -1,13 +1,12 @@
-import { finding, good, type Outcome, type Problem } from '../../problem';
+import { bad, finding, good, type Outcome, type Problem } from '../../problem';
 import type { Field } from '../field/buildField';
 import { measureAndCheck } from '../field/measureLevels';
-import type { Samples } from '../field/sampleField';
 import type { Vector } from '../measure/planeFrame';
 import { flangeOf, type Flange } from './flange';
 import { lockedPlaces } from './lockedPlaces';
 import type { JacketMeasure, MoldBody, MoldSettings, MoldShape, UndercutShape } from './moldType';
 import { outerExtents } from './outerExtents';
-import { findPull, roughlyLocked } from './pullSearch';
+import { roughlyLocked, searchPull, type PullChoice } from './pullSearch';
 import type { Sculpt } from './sculpt';
 import { numberIn, partsIn, readPull } from './settle';
 import { draftReachMm, sampleSkin, sweepBody, type Leaving, type SweptBody } from './sweptBody';
@@ -42,21 +41,42 @@ export interface Jacketed {
   coats: { toMm: number; volumeMm3: number }[];
 }
 
-/** How well a fill is known: a share of it, and half of what two ways of measuring the skin differ by. Chosen here, from the check values. */
-const FILL_SHARE = 0.005;
+/**
+ * How well a fill is known: a share of it, more of one with a draft, whose cones end on edges that lie within voxels; and half of what two ways of
+ * measuring the skin differ by. Chosen here, from the check values.
+ */
+const [FILL_SHARE, DRAFT_SHARE, FLANGE_SHARE] = [0.005, 0.03, 0.002];
+
+/** Distances are interpolated a few grid steps beyond the jacket: so many times its reach. Chosen here. */
+const BEYOND_TIMES = 1.2;
+
+/** One piece is lifted at least this steeply, two go apart at most this steeply (sines of 6 and 20 degrees). Chosen here. */
+const [LEAST_LIFT, MOST_TILT] = [0.1, 0.35];
+
+/** A pull that no jacket can follow: one piece off a sculpt that it goes all round, or a piece that must pass through the board. */
+function barredPull(settings: MoldSettings, { boardMm }: Sculpt): ReturnType<typeof bad> | undefined {
+  const pieces = partsIn(settings);
+  if (boardMm === undefined) return pieces === 1 ? bad('JACKET_NOT_FREE') : undefined;
+  const pull = settings.pull === 'best' ? undefined : readPull(String(settings.pull));
+  if (pull === undefined) return undefined;
+  const isBarred = pieces === 1 ? pull[2] < LEAST_LIFT : Math.abs(pull[2]) > MOST_TILT;
+  return isBarred ? bad('PULL_THROUGH_BOARD', { pieces, x: pull[0], y: pull[1], z: pull[2] }) : undefined;
+}
 
 /** How far from the sculpt the field must reach. */
 export function jacketedReachMm(settings: MoldSettings, { bounds }: Sculpt): number {
   const draft = draftReachMm(numberIn(settings, 'draftDegrees'), bounds.max[2] - bounds.min[2]);
-  return numberIn(settings, 'skinMm') + numberIn(settings, 'jacketMm') + draft;
+  return BEYOND_TIMES * (numberIn(settings, 'skinMm') + numberIn(settings, 'jacketMm')) + draft;
 }
 
-/** @param coatsMm thicknesses between the sculpt and the whole skin to be measured too, rising. Errors: STOPPED. */
+/** @param coatsMm thicknesses between the sculpt and the whole skin to be measured too, rising. Errors: JACKET_NOT_FREE, PULL_THROUGH_BOARD, STOPPED. */
 export function measureJacketed(
   { sculpt, field, pull: known }: MoldBody & { field: Field },
   settings: MoldSettings,
   coatsMm: readonly number[] = [],
 ): Outcome<Jacketed> {
+  const barred = barredPull(settings, sculpt);
+  if (barred !== undefined) return barred;
   const skinMm = numberIn(settings, 'skinMm');
   const jacketMm = numberIn(settings, 'jacketMm');
   const levels = measureAndCheck(field, [skinMm], coatsMm);
@@ -66,7 +86,18 @@ export function measureJacketed(
   const samples = sampleSkin(field, { skinMm, jacketMm, draftMm: draftReachMm(draftDegrees, tallMm) });
   if (!samples.ok) return samples;
   const pieces = partsIn(settings);
-  const search = pullOf(field, samples.value, { settings, skinMm, pieces, sculpt, known });
+  const roughly = (pull: Vector, count: 1 | 2): number =>
+    Math.max(0, roughlyLocked(field, samples.value, { skinMm, pull, pieces: count, draftDegrees }));
+  const onBoard = sculpt.boardMm !== undefined;
+  const compared = COMPARED.map((pull) => {
+    // On a board two pieces go apart level and one goes up.
+    const count: 1 | 2 = onBoard ? (pull[2] === 0 ? 2 : 1) : pieces;
+    return { pull, pieces: count, fillMm3: roughly(pull, count) };
+  });
+  const pull =
+    known === undefined && settings.pull === 'best' ? searchPull(field, { pieces, onBoard }) : good(known);
+  if (!pull.ok) return pull;
+  const search = settlePull(settings, pull.value, compared, (one) => roughly(one, pieces));
   const leaving: Leaving = { pull: search.pull, pieces, draftDegrees };
   const body = sweepBody(field, samples.value, { skinMm, jacketMm }, leaving);
   const grown = levels.value.volumes[0]!;
@@ -78,7 +109,7 @@ export function measureJacketed(
   const keys = keysOn(flange, flangeMm, settings);
   const keysMm3 = keys === undefined ? 0 : (2 / 3) * Math.PI * keys.radiusMm ** 3 * keys.count;
   const fillMm3 = Math.max(0, body.filled.volumeMm3 - body.skin.volumeMm3);
-  const undercut = undercutOf(field, body, samples.value, { leaving, fillMm3, skinMm, search });
+  const undercut = undercutOf(field, body, { leaving, fillMm3, skinMm, search, compared });
   const seamMm3 = leaving.pieces === 2 ? 2 * body.partingMm * flangeMm * jacketMm : 0;
   const jacket: JacketMeasure = {
     pieces,
@@ -100,7 +131,11 @@ export function measureJacketed(
     shape: {
       sculptMm3: sculpt.volumeMm3,
       grown: { ...grown, skinMm },
-      latticeDoubtMm3: Math.hypot(FILL_SHARE * fillMm3, (grown.volumeMm3 - body.skin.volumeMm3) / 2),
+      latticeDoubtMm3: Math.hypot(
+        FLANGE_SHARE * flange.rubberMm3,
+        (draftDegrees > 0 ? DRAFT_SHARE : FILL_SHARE) * fillMm3,
+        (grown.volumeMm3 - body.skin.volumeMm3) / 2,
+      ),
       jacket,
       undercut,
       ...(flangeMm > 0
@@ -133,18 +168,29 @@ interface Search {
   isTied: boolean;
 }
 
-function pullOf(
-  field: Field,
-  samples: Samples,
-  wish: { settings: MoldSettings; skinMm: number; pieces: 1 | 2; sculpt: Sculpt; known: Vector | undefined },
+/** The pull that was said, or the one found; an axis instead, where it locks less at this thickness by more than counts. */
+function settlePull(
+  settings: MoldSettings,
+  known: PullChoice | undefined,
+  axes: UndercutShape['compared'],
+  lockedBy: (pull: Vector) => number,
 ): Search {
-  const { settings, skinMm, pieces, sculpt, known } = wish;
   const given = settings.pull === 'best' ? undefined : readPull(String(settings.pull));
   if (given !== undefined) return { pull: given, wasSearched: false, isTied: false };
-  if (known !== undefined) return { pull: known, wasSearched: true, isTied: false };
-  const found = findPull(field, samples, { skinMm, pieces, onBoard: sculpt.boardMm !== undefined });
-  return { pull: found.pull, wasSearched: true, isTied: found.isTied };
+  if (known === undefined) throw new Error('settlePull: expected a pull that was searched, got none');
+  const pieces = partsIn(settings);
+  const least = axes
+    .filter((axis) => axis.pieces === pieces)
+    .reduce<UndercutShape['compared'][number] | undefined>(
+      (a, b) => (a === undefined || b.fillMm3 < a.fillMm3 ? b : a),
+      undefined,
+    );
+  const isAxis = least !== undefined && least.fillMm3 < lockedBy(known.pull) - NO_MATTER_MM3;
+  return { pull: isAxis ? least.pull : known.pull, wasSearched: true, isTied: known.isTied };
 }
+
+/** A difference of half a milliliter does not matter. Chosen here. */
+const NO_MATTER_MM3 = 500;
 
 /** Half-round keys along the flange: on the rubber, into the jacket. */
 function keysOn(
@@ -168,17 +214,15 @@ const MOST_PLACES = 6;
 function undercutOf(
   field: Field,
   body: SweptBody,
-  samples: Samples,
-  known: { leaving: Leaving; fillMm3: number; skinMm: number; search: Search },
+  known: {
+    leaving: Leaving;
+    fillMm3: number;
+    skinMm: number;
+    search: Search;
+    compared: UndercutShape['compared'];
+  },
 ): UndercutShape {
-  const { leaving, fillMm3, skinMm, search } = known;
-  const onBoard = body.sheared.height !== undefined;
-  const compared = COMPARED.map((pull) => {
-    // On a board two pieces go apart level and one goes up.
-    const pieces: 1 | 2 = onBoard ? (pull[2] === 0 ? 2 : 1) : leaving.pieces;
-    const fill = roughlyLocked(field, samples, { ...leaving, skinMm, pull, pieces });
-    return { pull, pieces, fillMm3: Math.max(0, fill) };
-  });
+  const { leaving, fillMm3, skinMm, search, compared } = known;
   return {
     pieces: leaving.pieces,
     pull: leaving.pull,

@@ -2,6 +2,7 @@ import type { Outcome, Problem } from '../../problem';
 import type { Field } from '../field/buildField';
 import type { LevelVolume } from '../field/levelVolume';
 import type { Vector } from '../measure/planeFrame';
+import type { PullChoice } from './pullSearch';
 import type { Sculpt } from './sculpt';
 
 /*
@@ -38,8 +39,8 @@ export interface MoldBody {
   field?: Field;
   /** Thickness after each coat, rising to the skin, for types that go on in coats; left out, all of it is one. */
   coatsMm?: readonly number[];
-  /** A pull found before, for molds of the same sculpt and pieces: then none is searched. */
-  pull?: Vector;
+  /** The pull found by `searchPull`, for settings that ask for the best one; searched when left out. */
+  pull?: PullChoice;
 }
 
 export interface MoldType {

@@ -1,5 +1,7 @@
 import type { Field } from '../field/buildField';
-import type { Samples } from '../field/sampleField';
+import { bad, good, type Outcome } from '../../problem';
+import { watched } from '../field/runTogether';
+import { sampleField, type Samples } from '../field/sampleField';
 import type { Vector } from '../measure/planeFrame';
 import { shear, type Sheared } from './sheared';
 import { sweptBy, toGrid, type Leaving } from './sweptBody';
@@ -33,10 +35,34 @@ const APART_COSINE = 0.94;
 const DRAFT_DEGREES = 4;
 
 /**
+ * Skin for which the pull is sought, whatever the mold's own: so the pull is that of the sculpt and the pieces. Chosen here: between the usual 6
+ * and 10 mm. What it locks is then measured at the mold's own thickness.
+ */
+const SEARCH_SKIN_MM = 8;
+
+/** The best pull around a body with a standing field. Errors: STOPPED. */
+export function searchPull(
+  field: Field,
+  { pieces, onBoard }: { pieces: 1 | 2; onBoard: boolean },
+): Outcome<PullChoice> {
+  // Farther distances are told to a step, which does for a draft that only ranks.
+  const samples = sampleField(field, [SEARCH_SKIN_MM], field.options.levelsMm);
+  if (!samples.ok) return samples;
+  const wish = { skinMm: SEARCH_SKIN_MM, pieces, onBoard };
+  const found = watched(field.options, [0, 1], DIRECTIONS_TRIED, (onStep) =>
+    findPull(field, samples.value, { ...wish, onStep }),
+  );
+  return found === undefined ? bad('STOPPED') : good(found);
+}
+
+/** About how many directions are looked at, for the progress. */
+const DIRECTIONS_TRIED = 300;
+
+/**
  * @param skinMm thickness of the rubber around the body
  * @param onBoard the body stands on a board: one piece is lifted off it, two are drawn apart level, as neither can pass through it
  */
-export function findPull(
+function findPull(
   field: Field,
   samples: Samples,
   {
@@ -44,35 +70,29 @@ export function findPull(
     pieces,
     onBoard,
     onStep,
-  }: { skinMm: number; pieces: 1 | 2; onBoard: boolean; onStep?: (share: number) => void },
+  }: { skinMm: number; pieces: 1 | 2; onBoard: boolean; onStep: () => void },
 ): PullChoice {
   const known = new Map<string, number>();
   const lockedMm3 = (pull: Vector, draftDegrees = 0): number => {
     const key = [...pull, draftDegrees].join(' ');
     const before = known.get(key);
     if (before !== undefined) return before;
+    onStep();
     const locked = roughlyLocked(field, samples, { skinMm, pull, pieces, draftDegrees });
     known.set(key, locked);
     return locked;
   };
   const starts = candidates(pieces, onBoard);
-  const scored = starts.map((pull, n) => {
-    onStep?.((0.7 * n) / starts.length);
-    return { pull, locked: lockedMm3(pull) };
-  });
+  const scored = starts.map((pull) => ({ pull, locked: lockedMm3(pull) }));
   scored.sort((a, b) => a.locked - b.locked);
   const isLevel = onBoard && pieces === 2;
-  const walked = scored.slice(0, WALKED).map((start, n) => {
-    onStep?.(0.7 + (0.2 * n) / WALKED);
-    return downhill(start, lockedMm3, isLevel);
-  });
+  const walked = scored.slice(0, WALKED).map((start) => downhill(start, lockedMm3, isLevel));
   const all = [...walked, ...scored];
   const least = Math.min(...all.map(({ locked }) => locked));
-  const upright = shear(samples, { pull: [0, 0, 1], every: thinnedBy(samples), levelMm: skinMm });
+  const upright = shear(samples, { pull: [0, 0, 1], every: thinnedBy(samples) });
   const tieMm3 = TIE_SHARE * roughVolume(upright, upright.values, skinMm);
   const tied = all.filter(({ locked }) => locked <= least + tieMm3);
   const best = bestOf(tied, (pull) => lockedMm3(pull, DRAFT_DEGREES), tieMm3);
-  onStep?.(1);
   return {
     pull: best,
     isTied: tied.some(({ pull }) => Math.abs(dot(pull, best)) < APART_COSINE),
@@ -164,7 +184,7 @@ export function roughlyLocked(
   samples: Samples,
   { skinMm, pull, pieces, draftDegrees }: { skinMm: number } & Leaving,
 ): number {
-  const sheared = shear(samples, { pull: toGrid(field, pull), every: thinnedBy(samples), levelMm: skinMm });
+  const sheared = shear(samples, { pull: toGrid(field, pull), every: thinnedBy(samples) });
   const swept = sweptBy(sheared, { pieces, draftDegrees });
   return roughVolume(sheared, swept, skinMm) - roughVolume(sheared, sheared.values, skinMm);
 }

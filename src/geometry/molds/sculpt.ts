@@ -6,6 +6,7 @@ import type { UpAxis } from '../place';
 import type { Rim } from '../repair/rims';
 import { extentsOf, type Bounds, type TriangleMesh } from '../triangleMesh';
 import { footprintOf, type Footprint } from '../plane/footprint';
+import { ON_BOARD_MM, withoutHollows } from './hollows';
 import { findStand } from './stand';
 
 /** The sculpt a mold goes around: closed, its hollows filled, flat where it stands on the board. Lengths in mm. */
@@ -55,8 +56,32 @@ export function standSculpt(solid: SolidMeasure, base: BaseChoice): Outcome<Scul
     return good({ ...free, boardMm: bounds.min[2], findings: [onPoint] });
   }
   const boardMm = bounds.min[2];
-  if (stand.topMm > boardMm) return trimmed(free, stand.topMm);
-  return good({ ...free, boardMm, areaMm2: areaOver(free.chain, boardMm) });
+  if (stand.topMm > boardMm) {
+    const cut = trimmed(free, stand.topMm);
+    return cut.ok ? closedByBoard(cut.value, stand.topMm) : cut;
+  }
+  return closedByBoard({ ...free, boardMm, areaMm2: areaOver(free.chain, boardMm) }, boardMm);
+}
+
+/** Without the hollows that open only onto the board. Errors: those of `measureSolid`. */
+function closedByBoard(sculpt: Sculpt, boardMm: number): Outcome<Sculpt> {
+  const open = withoutHollows(sculpt.chain!, boardMm);
+  if (open === undefined) return good(sculpt);
+  const { positions } = open.mesh;
+  const filled = measureSolid(open.mesh, {
+    coordinateStepMm: 0,
+    isCutVertex: (v) => positions[3 * v + 2]! <= boardMm + ON_BOARD_MM,
+  });
+  if (!filled.ok) return filled;
+  const { chain, volumeMm3 } = filled.value;
+  const hollow = finding('HOLLOW_ON_BOARD', 'look', { hollowCm3: open.hollowMm3 / 1000, count: open.count });
+  return good({
+    ...sculpt,
+    chain,
+    volumeMm3,
+    areaMm2: areaOver(chain, boardMm),
+    findings: [...sculpt.findings, hollow],
+  });
 }
 
 /** A rim of this share of the plan may be where the sculpt was cut from its stand. Chosen here. */
@@ -117,6 +142,3 @@ function areaOver({ positions: p, triangles }: TriangleMesh, boardMm: number): n
   }
   return area;
 }
-
-/** Rounding of a cut's plane. */
-const ON_BOARD_MM = 1e-6;

@@ -32,7 +32,7 @@ export function settleMold(type: MoldType, wish: MoldWish): Outcome<MoldSettings
 function fitting(parameter: MoldParameter, value: number | string): Outcome<number | string> {
   const { key, label, kind, low, high, choices } = parameter;
   const refused = (need: string): Outcome<never> =>
-    bad('MOLD_PARAMETER', { key, label, value: typeof value === 'number' ? value : `"${value}"`, need });
+    bad('MOLD_PARAMETER', { key, label, value: shown(value), need });
   if (kind === 'choice') {
     const text = String(value);
     return choices?.includes(text) === true ? good(text) : refused(`one of ${choices?.join(', ')}`);
@@ -50,6 +50,10 @@ function fitting(parameter: MoldParameter, value: number | string): Outcome<numb
   if (kind === 'count' && !Number.isInteger(value)) return refused(`a whole number from ${low} to ${high}`);
   return good(value);
 }
+
+/** A number that is none has no figure to show. */
+const shown = (value: number | string): number | string =>
+  typeof value === 'string' ? `"${value}"` : Number.isFinite(value) ? value : 'what is no number';
 
 const AXES: Readonly<Record<string, Vector>> = {
   '+x': [1, 0, 0],

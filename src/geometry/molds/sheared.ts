@@ -15,6 +15,8 @@ export interface Sheared {
   nw: number;
   spacingMm: number;
   values: Float32Array;
+  /** Points as far as this are that far or farther. */
+  topMm: number;
   /** Grid axes (0 x, 1 y, 2 z) of places, rows and planes. */
   axes: readonly [number, number, number];
   /** Shift of a plane against the one before, in places and rows. */
@@ -30,17 +32,13 @@ export interface Sheared {
   height: { atZero: number; perU: number; perV: number; perW: number } | undefined;
 }
 
-/** Beyond the grid a point is as far as this many steps over the largest level. */
-const BEYOND_STEPS = 8;
-
 /**
  * @param pull unit vector in the grid's own axes
  * @param every take only every so many grid points (1 takes all): a distance field stays one when it is thinned
- * @param farMm distance to take for what lies beyond the grid
  */
 export function shear(
-  { grid, values }: Samples,
-  { pull, every = 1, levelMm }: { pull: Vector; every?: number; levelMm: number },
+  { grid, values, topMm }: Samples,
+  { pull, every = 1 }: { pull: Vector; every?: number },
 ): Sheared {
   const axes = axesFor(pull);
   const [u, v, w] = axes;
@@ -56,7 +54,6 @@ export function shear(
   const nu = counts[u]! + Math.ceil(Math.abs(slopeU) * (planes - 1));
   const nv = counts[v]! + Math.ceil(Math.abs(slopeV) * (planes - 1));
   const sheared = new Float32Array(nu * nv * planes);
-  const far = levelMm + BEYOND_STEPS * spacingMm;
   const source = { values, su: strides[u]! * every, sv: strides[v]! * every, nu: counts[u]!, nv: counts[v]! };
   const between = new Float32Array(source.nv * nu);
   for (let k = 0; k < planes; k++) {
@@ -65,7 +62,7 @@ export function shear(
     shiftPlane(
       source,
       from,
-      { shiftU: firstU + k * slopeU, shiftV: firstV + k * slopeV, far },
+      { shiftU: firstU + k * slopeU, shiftV: firstV + k * slopeV, far: topMm },
       between,
       nu,
       nv,
@@ -84,6 +81,7 @@ export function shear(
     nw: planes,
     spacingMm,
     values: sheared,
+    topMm,
     axes,
     slopeU,
     slopeV,
@@ -132,7 +130,7 @@ function shiftPlane(
   target: Float32Array,
 ): void {
   const wholeU = Math.floor(shiftU);
-  const [a, b, c, d] = weights(shiftU - wholeU);
+  const [a, b, c, d] = cubicWeights(shiftU - wholeU);
   for (let j = 0; j < sourceV; j++) {
     const row = from + j * sv;
     for (let i = 0; i < nu; i++) {
@@ -146,7 +144,7 @@ function shiftPlane(
     }
   }
   const wholeV = Math.floor(shiftV);
-  const [e, f, g, h] = weights(shiftV - wholeV);
+  const [e, f, g, h] = cubicWeights(shiftV - wholeV);
   for (let j = 0; j < nv; j++) {
     const p = j + wholeV;
     const at = p * nu;
@@ -163,7 +161,7 @@ function shiftPlane(
 }
 
 /** Weights of the four values around a place `t` past the second of them. */
-function weights(t: number): readonly [number, number, number, number] {
+export function cubicWeights(t: number): readonly [number, number, number, number] {
   if (t < 1e-9) return [0, 1, 0, 0];
   const t2 = t * t;
   const t3 = t2 * t;

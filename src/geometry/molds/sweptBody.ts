@@ -49,7 +49,7 @@ export function sweepBody(
   leaving: Leaving,
 ): SweptBody {
   const outerMm = skinMm + jacketMm;
-  const sheared = shear(samples, { pull: toGrid(field, leaving.pull), levelMm: outerMm });
+  const sheared = shear(samples, { pull: toGrid(field, leaving.pull) });
   const swept = sweptBy(sheared, leaving);
   return {
     sheared,

@@ -1,4 +1,4 @@
-import { MOLD_TYPES, type MoldKey } from '../../geometry';
+import { MOLD_TYPES, type MoldKey, type MoldParameter, type MoldType, type MoldWish } from '../../geometry';
 import { good, type Outcome, type Problem } from '../../problem';
 import type { MoldBench } from './moldBench';
 import type { MoldAsk } from './moldWish';
@@ -25,37 +25,57 @@ const THICKNESS_KEYS = ['skinMm', 'wallMm'] as const;
  * reason. Parameters go to the types that have them. Errors: STOPPED, and a parameter that no type has.
  */
 export function compareMolds(bench: MoldBench, ask: Omit<MoldAsk, 'type'>): Outcome<Compared[]> {
-  const rows: Compared[] = [];
   const settings = ask.settings ?? {};
   const foreign = Object.keys(settings).find(
     (key) => !MOLD_TYPES.some((type) => type.parameters.some((p) => p.key === key)),
   );
   if (foreign !== undefined)
     return planMold(bench, { ...ask, type: MOLD_TYPES[0]!.key }) as { ok: false; problem: Problem };
-  for (const type of MOLD_TYPES) {
-    const own = Object.fromEntries(
-      Object.entries(settings).filter(([key]) => type.parameters.some((p) => p.key === key)),
-    );
-    const parameter = THICKNESS_KEYS.map((key) => type.parameters.find((p) => p.key === key)).find(
-      (p) => p !== undefined,
-    );
-    if (parameter === undefined) throw new Error(`compareMolds: expected a thickness of ${type.key}`);
-    const usual = Number(own[parameter.key] ?? parameter.default);
-    for (const factor of THICKNESSES) {
-      const thicknessMm = Number((usual * factor).toPrecision(3));
-      // Thicker walls come with a thicker cover.
-      const cover =
-        parameter.key === 'wallMm' && own.coverMm === undefined
-          ? { coverMm: thicknessMm, underMm: thicknessMm }
-          : {};
-      const mold = planMold(bench, {
-        ...ask,
-        type: type.key,
-        settings: { ...cover, ...own, [parameter.key]: thicknessMm },
-      });
-      if (!mold.ok && mold.problem.code === 'STOPPED') return mold;
-      rows.push({ type: type.key, title: type.title, thicknessMm, isUsual: factor === 1, mold });
-    }
+  const wishes = MOLD_TYPES.flatMap((type) => wishesFor(type, settings));
+  const molds = new Map<Wish, Outcome<Mold>>();
+  // The widest first: the field that it needs then stands for all.
+  for (const wish of [...wishes].sort((a, b) => b.aroundMm - a.aroundMm)) {
+    const mold = planMold(bench, { ...ask, type: wish.type.key, settings: wish.settings });
+    if (!mold.ok && mold.problem.code === 'STOPPED') return mold;
+    molds.set(wish, mold);
   }
-  return good(rows);
+  return good(
+    wishes.map((wish) => ({
+      type: wish.type.key,
+      title: wish.type.title,
+      thicknessMm: wish.thicknessMm,
+      isUsual: wish.isUsual,
+      mold: molds.get(wish)!,
+    })),
+  );
+}
+
+interface Wish {
+  type: MoldType;
+  settings: MoldWish;
+  thicknessMm: number;
+  isUsual: boolean;
+  /** Skin and jacket. */
+  aroundMm: number;
+}
+
+function wishesFor(type: MoldType, settings: MoldWish): Wish[] {
+  const find = (key: string): MoldParameter | undefined => type.parameters.find((p) => p.key === key);
+  const own = Object.fromEntries(Object.entries(settings).filter(([key]) => find(key) !== undefined));
+  const parameter = THICKNESS_KEYS.map(find).find((p) => p !== undefined);
+  if (parameter === undefined) throw new Error(`compareMolds: expected a thickness of ${type.key}`);
+  const usual = Number(own[parameter.key] ?? parameter.default);
+  return THICKNESSES.map((factor) => {
+    const thicknessMm = Number((usual * factor).toPrecision(3));
+    // Thicker walls come with a thicker cover.
+    const isWall = parameter.key === 'wallMm' && own.coverMm === undefined;
+    const cover = isWall ? { coverMm: thicknessMm, underMm: thicknessMm } : {};
+    return {
+      type,
+      settings: { ...cover, ...own, [parameter.key]: thicknessMm },
+      thicknessMm,
+      isUsual: factor === 1,
+      aroundMm: isWall ? 0 : thicknessMm + Number(own.jacketMm ?? find('jacketMm')?.default ?? 0),
+    };
+  });
 }

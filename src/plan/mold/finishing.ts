@@ -1,5 +1,5 @@
-import { good, type Outcome } from '../../problem';
-import { adhesiveG, amountByCoverage, MOLDMAKING_RULES, poreFillGPerM2 } from '../../yield';
+import { bad, good, type Outcome } from '../../problem';
+import { adhesiveG, amountByCoverage, MOLDMAKING_RULES, poreFillGPerM2, realAreaM2 } from '../../yield';
 import type { Estimate } from '../../estimate';
 import type { FinishWish } from './moldWish';
 
@@ -20,13 +20,18 @@ export interface Finishing {
 export function finishingOf(surfaceCm2: number, wish: FinishWish): Outcome<Finishing> {
   const textureFactor = wish.textureFactor ?? MOLDMAKING_RULES.texture.value;
   const surface = { surfaceCm2, textureFactor };
+  const area = realAreaM2(surface);
+  if (!area.ok) return area;
+  const { openShare } = wish;
+  if (openShare !== undefined && !(openShare >= 0 && openShare <= 1))
+    return bad('INPUT_OUT_OF_BOUNDS', { input: 'openShare', value: openShare, low: 0, high: 1, unit: '' });
   const paint = wish.paint === undefined ? undefined : amountByCoverage({ ...surface, ...wish.paint });
   if (paint !== undefined && !paint.ok) return paint;
   const seal = wish.seal === undefined ? undefined : amountByCoverage({ ...surface, ...wish.seal });
   if (seal !== undefined && !seal.ok) return seal;
   const bond = wish.bond === undefined ? undefined : bondOf(wish.bond);
   if (bond !== undefined && !bond.ok) return bond;
-  const pores = wish.openShare === undefined ? undefined : poreFillGPerM2();
+  const pores = openShare === undefined ? undefined : poreFillGPerM2();
   if (pores !== undefined && !pores.ok) return pores;
   return good({
     surfaceCm2,
@@ -37,7 +42,7 @@ export function finishingOf(surfaceCm2: number, wish: FinishWish): Outcome<Finis
     ...(bond === undefined ? {} : { bondG: bond.value }),
     ...(pores === undefined
       ? {}
-      : { poreFillG: (pores.value * wish.openShare! * surfaceCm2 * textureFactor) / 1e4 }),
+      : { poreFillG: (pores.value * openShare! * surfaceCm2 * textureFactor) / 1e4 }),
   });
 }
 

@@ -2,6 +2,7 @@ import type { Estimate } from '../../estimate';
 import {
   buildField,
   moldType,
+  searchPull,
   standSculpt,
   type BaseChoice,
   type Crew,
@@ -9,9 +10,9 @@ import {
   type MoldBody,
   type MoldKey,
   type MoldSettings,
+  type PullChoice,
   type ScanFile,
   type Sculpt,
-  type Vector,
 } from '../../geometry';
 import { good, type Outcome } from '../../problem';
 import { chooseVoxel, type Accuracy, type VoxelChoice } from '../chooseVoxel';
@@ -31,7 +32,7 @@ export interface MoldBench {
   options: FieldWish;
   sculpts: Map<BaseChoice, Sculpt>;
   fields: Map<BaseChoice, Standing>;
-  pulls: Map<string, Vector>;
+  pulls: Map<string, PullChoice>;
 }
 
 interface Standing {
@@ -49,7 +50,10 @@ export interface FieldWish {
 }
 
 /** So much farther than asked the field reaches, mm: the next thickness then needs no new one. Chosen here. */
-const SPARE_MM = 8;
+const SPARE_MM = 5;
+
+/** Up to this reach the voxel is the same, so that it does not depend on what was asked first. Chosen here. */
+const USUAL_REACH_MM = 40;
 
 /** The size of a scan, and the bench for its molds: it is measured once for both. Errors: those of `sizeScan`. */
 export function openMoldBench(
@@ -87,18 +91,26 @@ export function bodyFor(
   if (reachMm === 0 || sculpt.value.chain === undefined) return good({ sculpt: sculpt.value });
   const standing = fieldAround(bench, base, sculpt.value, reachMm);
   if (!standing.ok) return standing;
-  const pull = bench.pulls.get(pullKey(base, settings));
   const { field, voxel } = standing.value;
-  return good({ sculpt: sculpt.value, field, voxel, ...(pull === undefined ? {} : { pull }) });
+  const body = { sculpt: sculpt.value, field, voxel };
+  if (settings.pull !== 'best') return good(body);
+  const pull = bestPull(bench, base, { sculpt: sculpt.value, field, parts: String(settings.parts) });
+  return pull.ok ? good({ ...body, pull: pull.value }) : pull;
 }
 
-/** Remembers a pull that was searched, for other thicknesses of the same sculpt and pieces. */
-export function rememberPull(bench: MoldBench, settings: MoldSettings, pull: Vector): void {
-  const base: BaseChoice = settings.base === 'closed' ? 'closed' : 'open';
-  bench.pulls.set(pullKey(base, settings), pull);
+/** Searched once for a base and a number of pieces, so that it does not depend on which thickness was asked for first. */
+function bestPull(
+  bench: MoldBench,
+  base: BaseChoice,
+  { sculpt, field, parts }: { sculpt: Sculpt; field: Field; parts: string },
+): Outcome<PullChoice> {
+  const key = `${base} ${parts}`;
+  const known = bench.pulls.get(key);
+  if (known !== undefined) return good(known);
+  const found = searchPull(field, { pieces: parts === '1' ? 1 : 2, onBoard: sculpt.boardMm !== undefined });
+  if (found.ok) bench.pulls.set(key, found.value);
+  return found;
 }
-
-const pullKey = (base: BaseChoice, settings: MoldSettings): string => `${base} ${settings.parts}`;
 
 function sculptOn(bench: MoldBench, base: BaseChoice): Outcome<Sculpt> {
   const known = bench.sculpts.get(base);
@@ -129,7 +141,7 @@ function fieldAround(bench: MoldBench, base: BaseChoice, sculpt: Sculpt, reachMm
   const spareMm = reachMm + SPARE_MM;
   const voxel = chooseVoxel({
     bounds: sculpt.bounds,
-    offsetsMm: [spareMm],
+    offsetsMm: [Math.max(spareMm, USUAL_REACH_MM)],
     thinnestMm: undefined,
     accuracy: bench.accuracy,
     ...(voxelMm === undefined ? {} : { voxelMm }),

@@ -17,7 +17,7 @@ import { MM3_PER_CM3 } from '../sizeDoubts';
 import { castingCavity, type Casting } from './castingCavity';
 import { cautionKeys } from './moldCautions';
 import { finishingOf, type Finishing } from './finishing';
-import { bodyFor, rememberPull, type MoldBench } from './moldBench';
+import { bodyFor, type MoldBench } from './moldBench';
 import { rubberEstimate } from './moldVolume';
 import type { MoldAsk } from './moldWish';
 import { processOf, type Process } from './process';
@@ -70,8 +70,6 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
   if (!coatsMm.ok) return coatsMm;
   const shape = type.build({ ...body.value, coatsMm: coatsMm.value }, settings);
   if (!shape.ok) return shape;
-  const { undercut } = shape.value;
-  if (undercut?.wasSearched === true) rememberPull(bench, settings, undercut.pull);
   const { sculpt, voxel } = body.value;
   const siliconeCm3 = rubberEstimate(shape.value, bench.settled, sculpt, voxel?.voxelMm);
   const wish = { silicone: ask.silicone ?? {}, work: ask.work ?? {} };

@@ -77,7 +77,7 @@ function fillOf(
   if (!findings.ok) return findings;
   return good({
     fillMin: fillTimeMin({ volumeCm3, flowMlS: flow.value }),
-    assumptions: mixedViscosityPaS === undefined ? [{ ...assumed, from: 'assumed' } as Assumption] : [],
+    assumptions: mixedViscosityPaS === undefined ? [{ ...assumed, from: 'assumed' }] : [],
     findings: findings.value,
   });
 }

@@ -7,6 +7,7 @@ import {
   needBeyondStock,
   orderInMixes,
   smallestMixG,
+  SILICONE_BOUNDS,
   SILICONE_RULES,
   type BeyondStock,
   type Coat,
@@ -136,7 +137,9 @@ function stepsOf(shape: MoldShape): Step[] {
       volumeCm3: cm3(volumeMm3),
       method: 'brush',
     })),
-    ...(rest > 0 ? [{ name: 'fill, flange and keys', volumeCm3: cm3(rest), method: 'brush' as const }] : []),
+    ...(cm3(rest) >= SILICONE_BOUNDS.volumeCm3.low
+      ? [{ name: 'fill, flange and keys', volumeCm3: cm3(rest), method: 'brush' as const }]
+      : []),
   ];
 }
 
@@ -154,8 +157,9 @@ function orderOf(
   const { value, low, high } = rubberCm3;
   const volumeCm3 = {
     value: step.volumeCm3,
-    low: (step.volumeCm3 * low) / value,
-    high: (step.volumeCm3 * high) / value,
+    // Rounding must not lift an end of the range over the value.
+    low: Math.min(step.volumeCm3, (step.volumeCm3 * low) / value),
+    high: Math.max(step.volumeCm3, (step.volumeCm3 * high) / value),
   };
   const limits: MixLimits = {
     potLifeMin: material.potLifeMin,
@@ -224,7 +228,8 @@ function onceEach(assumptions: readonly Assumption[]): Assumption[] {
   return assumptions.filter((one, n) => assumptions.findIndex(({ name }) => name === one.name) === n);
 }
 
-/** The worst of each kind once: ten coats below the scale's smallest mix are one matter. */
+/** The worst of each kind once: ten coats below the scale's smallest mix are one matter, told of the smallest. */
 function oncePerCode(findings: readonly Problem[]): Problem[] {
-  return findings.filter((one, n) => findings.findIndex(({ code }) => code === one.code) === n);
+  const sorted = [...findings].sort((a, b) => Number(a.values.mixG ?? 0) - Number(b.values.mixG ?? 0));
+  return sorted.filter((one, n) => sorted.findIndex(({ code }) => code === one.code) === n);
 }

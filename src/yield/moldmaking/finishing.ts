@@ -103,8 +103,8 @@ export function poreFillGPerM2({
 
 const CM2_PER_M2 = 1e4;
 
-/** The surface that paint meets, m2. A scan smooths: it shows less of it. */
-function realAreaM2({ surfaceCm2, textureFactor = R.texture.value }: CoatedSurface): Outcome<number> {
+/** The surface that paint meets, m2. A scan smooths: it shows less of it. Errors: INPUT_OUT_OF_BOUNDS. */
+export function realAreaM2({ surfaceCm2, textureFactor = R.texture.value }: CoatedSurface): Outcome<number> {
   const checked = checkBounds({ surfaceCm2, textureFactor });
   return checked.ok ? good((surfaceCm2 * textureFactor) / CM2_PER_M2) : checked;
 }
