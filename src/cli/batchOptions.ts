@@ -112,7 +112,8 @@ function scaleOf(shop: Shop | undefined): Pick<FoamAndChoices, 'scaleStepG' | 's
   };
 }
 
-function shopOption(options: OptionValues, io: Io): Outcome<Shop | undefined> {
+/** The shop of --shop, if one was named. Errors: CANNOT_READ_FILE and those of `readShop`. */
+export function shopOption(options: OptionValues, io: Io): Outcome<Shop | undefined> {
   const file = textOf(options, 'shop');
   if (file === undefined) return good(undefined);
   let text: string;
@@ -219,5 +220,6 @@ function partDensities(
   return bRead.ok ? good({ aKgM3: aRead.value, bKgM3: bRead.value }) : bRead;
 }
 
-const flagOf = (option: string): string =>
+/** "--free-rise" of the key "freeRise". */
+export const flagOf = (option: string): string =>
   `--${option.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;

@@ -20,6 +20,7 @@ const NO_VOLUME: readonly Code[] = [
   'PRECISION',
   'SELF_INTERSECT',
   'TOO_SMALL',
+  'MOLD_NEEDS_SURFACE',
 ];
 const UNREADABLE: readonly Code[] = [
   'CANNOT_READ_FILE',
@@ -40,6 +41,7 @@ const UNREADABLE: readonly Code[] = [
   'UNSUPPORTED_FEATURE',
   'NO_TRIANGLES',
   'SHOP_FILE',
+  'SILICONE_CARD_FIELD',
 ];
 
 /** Which exit code a problem without an answer ends in. */

@@ -43,7 +43,7 @@ describe('sample DIR', () => {
 
   it('the lines it says to try do run', () => {
     const lines = [...call(['sample', 'try']).out.matchAll(/Try +risewright (.+)/g)].map((m) => m[1]!);
-    expect(lines.length).toBe(2);
+    expect(lines.length).toBe(3);
     const files = Object.fromEntries(called.files) as Record<string, string | Uint8Array>;
     for (const line of lines) {
       const args = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((m) => m[1] ?? m[2]!);
@@ -56,7 +56,7 @@ describe('sample DIR', () => {
 describe('help', () => {
   it('names every command, and every option of size in its contract', () => {
     const { out } = call(['--help']);
-    for (const name of ['size', 'batch', 'units', 'sample']) expect(out).toContain(name);
+    for (const name of ['size', 'mold', 'batch', 'units', 'sample']) expect(out).toContain(name);
     const { out: size } = call(['size', '--help']);
     for (const option of [
       '--file-unit',

@@ -1,8 +1,9 @@
 import type { CommandSpec } from '../command';
 import { batch } from './batch';
+import { mold } from './mold';
 import { sample } from './sample';
 import { size } from './size';
 import { units } from './units';
 
 /** Every command: a new one is one file and one line here. */
-export const COMMANDS: readonly CommandSpec[] = [size, batch, units, sample];
+export const COMMANDS: readonly CommandSpec[] = [size, mold, batch, units, sample];

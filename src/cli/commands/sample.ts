@@ -43,6 +43,7 @@ export const sample: CommandSpec = {
         [
           ...files.map((file) => `  Wrote       ${file}`),
           `  Try         risewright size ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
+          `  Try         risewright mold ${dir}/${SAMPLE_SCAN} --shop ${dir}/shop.json --silicone "Sample Silicone 25" --up +y --tall "290.9 mm" --type skin`,
           `  Try         risewright batch --shop ${dir}/shop.json --foam "Sample Foam Light" --scan ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
         ].join('\n'),
         options,
