@@ -2,6 +2,9 @@ import { useReducer } from 'react';
 import { Batch } from './batch/Batch';
 import { batchMarks } from './batch/marks';
 import { Measure } from './measure/Measure';
+import { Mold } from './mold/Mold';
+import { chosenNow } from './mold/chosen';
+import { moldMarks } from './mold/marks';
 import { measureMarks } from './measure/marks';
 import { Busy } from './parts/Busy';
 import { Head } from './parts/Head';
@@ -17,6 +20,7 @@ import { hasWork } from './ticket/hasWork';
 import { useFileDrop } from './parts/useFileDrop';
 import { useFocusKept } from './parts/useFocusKept';
 import { announce } from './words/announce';
+import { announceMold } from './words/announceMold';
 import { worstMark } from './words/statuses';
 
 export function App() {
@@ -30,6 +34,11 @@ export function App() {
       id: 'measure',
       name: 'Measure',
       mark: stepMark(sizeNow(ticket).state === 'answered', measureMarks(ticket)),
+    },
+    {
+      id: 'mold',
+      name: 'Mold',
+      mark: stepMark(chosenNow(ticket).state === 'answered', moldMarks(ticket)),
     },
     {
       id: 'batch',
@@ -48,6 +57,7 @@ export function App() {
           <Head ticket={ticket} />
           <Busy ticket={ticket} bench={bench} />
           <Measure ticket={ticket} dispatch={dispatch} bench={bench} />
+          <Mold ticket={ticket} dispatch={dispatch} bench={bench} />
           <Batch ticket={ticket} dispatch={dispatch} bench={bench} />
         </main>
       </div>
@@ -58,6 +68,9 @@ export function App() {
       <p className="sr" role="status" aria-live="polite">
         {announce(ticket)}
       </p>
+      <div className="sr" role="status" aria-live="polite">
+        {announceMold(ticket)}
+      </div>
     </>
   );
 }

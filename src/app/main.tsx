@@ -5,6 +5,10 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/ticket.css';
 import './styles/parts.css';
+import './styles/fields.css';
+import './styles/tables.css';
+import './styles/grams.css';
+import './styles/mold.css';
 import './styles/picture.css';
 
 const root = document.getElementById('root');

@@ -1,38 +1,60 @@
 import { readScan, type Crew, type ScanFile } from '../geometry';
-import { planPour, type SizeOptions } from '../plan';
+import { planPour } from '../plan';
 import { good, type Outcome } from '../problem';
+import { moldsWish, type KnownMolds } from './molds';
 import { drawPicture } from './picture';
 import type { Answers, Kind, Opened, Request, SizeWish } from './protocol';
-import { sizeWish } from './sizeWish';
+import { sizeWish, type Help, type Measured } from './sizeWish';
 
-/** The one thing a worker remembers: the last scan that could be read. */
+/** What a worker remembers: the last scan that could be read, and what was measured of it for the last wish. */
 export interface Desk {
   scan?: ScanFile;
-  /** Threads that help with offsets; asked for only when there are some to measure. */
+  measured?: Measured & { wish: string; known: KnownMolds };
+  /** Threads that help with offsets and molds; asked for only when there are some to measure. */
   crew?: () => Crew | undefined;
 }
 
 /** Answers one request. Runs the same in a worker and in a test. */
-export function answer(desk: Desk, request: Request, onProgress: (share: number) => void): Answers[Kind] {
+export function answer(
+  desk: Desk,
+  request: Request,
+  onProgress: (share: number) => void,
+  shouldStop?: () => boolean,
+): Answers[Kind] {
+  const help: Help = { onProgress, ...(shouldStop === undefined ? {} : { shouldStop }) };
   switch (request.kind) {
     case 'open':
       return open(desk, request);
-    case 'size':
-      return sizeWish(scanOf(desk), request.wish, helpFor(desk, request.wish, onProgress));
+    case 'size': {
+      const measured = measure(desk, request.wish, help);
+      return measured.ok ? good(measured.value.sized) : measured;
+    }
     case 'pour':
       return planPour(request.inputs);
+    case 'mold': {
+      const measured = measure(desk, request.wish, {});
+      return measured.ok ? moldsWish(measured.value, request.ask, withCrew(desk, help)) : measured;
+    }
     case 'picture':
       return drawPicture(scanOf(desk), request.place);
   }
 }
 
-function helpFor(
-  desk: Desk,
-  { offsetsMm = [] }: SizeWish,
-  onProgress: (share: number) => void,
-): Pick<SizeOptions, 'onProgress' | 'crew'> {
-  const crew = offsetsMm.length > 0 ? desk.crew?.() : undefined;
-  return { onProgress, ...(crew === undefined ? {} : { crew }) };
+/** Measured once for a wish: its molds, and another thickness of them, are worked out on the same bench. */
+function measure(desk: Desk, wish: SizeWish, help: Help): Outcome<NonNullable<Desk['measured']>> {
+  const scan = scanOf(desk);
+  const key = JSON.stringify(wish);
+  if (desk.measured?.wish === key) return good(desk.measured);
+  const hasOffsets = (wish.offsetsMm ?? []).length > 0;
+  const measured = sizeWish(scan, wish, hasOffsets ? withCrew(desk, help) : help);
+  if (!measured.ok) return measured;
+  desk.measured = { ...measured.value, wish: key, known: new Map() };
+  return good(desk.measured);
+}
+
+function withCrew(desk: Desk, help: Help): Help {
+  const crew = desk.crew?.();
+  return crew === undefined ? help : { ...help, crew };
 }
 
 /** A file that cannot be read leaves the scan before it on the desk. */
@@ -40,6 +62,7 @@ function open(desk: Desk, { name, bytes }: { name: string; bytes: ArrayBuffer })
   const scan = readScan({ bytes: new Uint8Array(bytes), name });
   if (!scan.ok) return scan;
   desk.scan = scan.value;
+  delete desk.measured;
   return good({
     format: scan.value.format,
     triangles: scan.value.trianglesRead,

@@ -1,4 +1,13 @@
-import type { Answers, FromWorker, Kind, PicturePlace, Request, SizeWish, ToWorker } from './protocol';
+import type {
+  Answers,
+  FromWorker,
+  Kind,
+  MoldsAsk,
+  PicturePlace,
+  Request,
+  SizeWish,
+  ToWorker,
+} from './protocol';
 import type { PourInputs } from '../plan';
 
 /** A file the page holds on to, so that a worker that was stopped can be given it again. */
@@ -23,6 +32,8 @@ export interface Engine {
   open(source: ScanSource): Promise<Ended<Answers['open']>>;
   size(wish: SizeWish): Promise<Ended<Answers['size']>>;
   pour(inputs: PourInputs): Promise<Ended<Answers['pour']>>;
+  /** Takes seconds: where memory can be shared, everything else goes first and it is begun again after. */
+  mold(wish: SizeWish, ask: MoldsAsk): Promise<Ended<Answers['mold']>>;
   picture(place: PicturePlace): Promise<Ended<Answers['picture']>>;
   /** Stops what is running and what waits, within the time a thread takes to end. The scan stays known. */
   cancel(): void;
@@ -37,7 +48,7 @@ interface Task {
   answered: (answer: Answers[Kind]) => void;
 }
 
-const ORDER: readonly Kind[] = ['open', 'size', 'pour', 'picture'];
+const ORDER: readonly Kind[] = ['open', 'size', 'pour', 'picture', 'mold'];
 
 /**
  * Talks to one worker at a time, one request at a time. Of each kind only the newest counts: what waits is replaced and what
@@ -46,11 +57,12 @@ const ORDER: readonly Kind[] = ['open', 'size', 'pour', 'picture'];
 export function createEngine(
   spawn: () => WorkerLike,
   onProgress: (kind: Kind, share: number) => void,
+  shareFlag: () => Int32Array | undefined = sharedFlag,
 ): Engine {
   let worker: WorkerLike | undefined;
   let current: ScanSource | undefined;
   let loaded: ScanSource | undefined;
-  let running: Task | undefined;
+  let running: (Task & { stop?: Int32Array | undefined }) | undefined;
   let life = 0;
   let nextId = 1;
   const waiting = new Map<Kind, Task>();
@@ -62,6 +74,7 @@ export function createEngine(
   ): Promise<Ended<Answers[K]>> {
     return new Promise((resolve) => {
       if (kind === 'open' && running !== undefined) stop();
+      if (running?.kind === 'mold' && running.stop !== undefined) Atomics.store(running.stop, 0, 1);
       waiting.get(kind)?.end({ how: 'dropped' });
       if (running?.kind === kind) running.end({ how: 'dropped' });
       waiting.set(kind, {
@@ -81,18 +94,22 @@ export function createEngine(
     const task = kind === undefined ? undefined : waiting.get(kind);
     if (task === undefined) return;
     waiting.delete(task.kind);
-    running = task;
+    const stop = task.kind === 'mold' ? shareFlag() : undefined;
+    running = { ...task, stop };
     const mine = life;
-    const needsScan = task.kind === 'size' || task.kind === 'picture';
+    const needsScan = task.kind !== 'open' && task.kind !== 'pour';
     try {
       if (needsScan && current !== undefined && loaded !== current) {
         await ask({ kind: 'open', name: current.name, bytes: await current.bytes() }, task.kind, mine);
         loaded = current;
       }
-      const result = await ask(await task.request(), task.kind, mine);
+      const result = await ask(await task.request(), task.kind, mine, stop);
       if (mine !== life) return;
       if (task.source !== undefined && result.ok) current = loaded = task.source;
-      task.answered(result);
+      // It stood aside for something more urgent: it is begun again, unless a newer wish has come.
+      if (!result.ok && result.problem.code === 'STOPPED')
+        waiting.set(task.kind, waiting.get(task.kind) ?? task);
+      else task.answered(result);
     } catch (fault) {
       if (mine !== life) return;
       task.end({ how: 'failed', message: fault instanceof Error ? fault.message : String(fault) });
@@ -102,7 +119,7 @@ export function createEngine(
   }
 
   /** Never settles once the worker it was sent to is gone: `stop` has answered for it. */
-  function ask(request: Request, kind: Kind, mine: number): Promise<Answers[Kind]> {
+  function ask(request: Request, kind: Kind, mine: number, stop?: Int32Array): Promise<Answers[Kind]> {
     return new Promise((resolve, reject) => {
       if (mine !== life) return;
       worker ??= spawn();
@@ -114,7 +131,10 @@ export function createEngine(
         else if (data.say === 'answer') resolve(data.answer);
         else reject(new Error(data.message));
       };
-      worker.postMessage({ id, request }, request.kind === 'open' ? [request.bytes] : []);
+      worker.postMessage(
+        { id, request, ...(stop === undefined ? {} : { stop }) },
+        request.kind === 'open' ? [request.bytes] : [],
+      );
     });
   }
 
@@ -133,8 +153,13 @@ export function createEngine(
       submit('open', async () => ({ kind: 'open', name: source.name, bytes: await source.bytes() }), source),
     size: (wish) => submit('size', () => Promise.resolve({ kind: 'size', wish })),
     pour: (inputs) => submit('pour', () => Promise.resolve({ kind: 'pour', inputs })),
+    mold: (wish, ask) => submit('mold', () => Promise.resolve({ kind: 'mold', wish, ask })),
     picture: (place) => submit('picture', () => Promise.resolve({ kind: 'picture', place })),
     cancel: stop,
     close: stop,
   };
 }
+
+/** A word both threads see; none where the page may not share memory, see vite.config.ts. */
+const sharedFlag = (): Int32Array | undefined =>
+  globalThis.crossOriginIsolated ? new Int32Array(new SharedArrayBuffer(4)) : undefined;

@@ -22,9 +22,11 @@ const desk: Desk = {
     )),
 };
 
-scope.onmessage = ({ data: { id, request } }) => {
+scope.onmessage = ({ data: { id, request, stop } }) => {
   try {
-    const result = answer(desk, request, (share) => scope.postMessage({ id, say: 'progress', share }));
+    const onProgress = (share: number): void => scope.postMessage({ id, say: 'progress', share });
+    const shouldStop = stop === undefined ? undefined : (): boolean => Atomics.load(stop, 0) !== 0;
+    const result = answer(desk, request, onProgress, shouldStop);
     scope.postMessage({ id, say: 'answer', answer: result }, buffersOf(result));
   } catch (fault) {
     // An Error loses its class on the way to the page: only its message is sent.

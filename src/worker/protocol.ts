@@ -1,12 +1,13 @@
 import type { Outcome, Problem } from '../problem';
-import type { UpAxis } from '../geometry';
-import type { Accuracy, FileUnit, Pour, PourInputs, Size, TapedExtent } from '../plan';
+import type { MoldKey, MoldWish, UpAxis } from '../geometry';
+import type { Accuracy, FileUnit, Mold, MoldAsk, Pour, PourInputs, Size, TapedExtent } from '../plan';
 
 /** What the page and the worker say to each other. Plain data only; large buffers are transferred, not copied. */
 export type Request =
   | { kind: 'open'; name: string; bytes: ArrayBuffer }
   | { kind: 'size'; wish: SizeWish }
   | { kind: 'pour'; inputs: PourInputs }
+  | { kind: 'mold'; wish: SizeWish; ask: MoldsAsk }
   | { kind: 'picture'; place: PicturePlace };
 
 export type Kind = Request['kind'];
@@ -16,12 +17,15 @@ export interface Answers {
   open: Outcome<Opened>;
   size: Outcome<Sized>;
   pour: Outcome<Pour>;
+  mold: Outcome<MoldOfType[]>;
   picture: Outcome<Picture>;
 }
 
 export interface ToWorker {
   id: number;
   request: Request;
+  /** Where memory can be shared: not 0 once the answer is no longer wanted, or has to wait for something more urgent. */
+  stop?: Int32Array;
 }
 
 /** `failed` is a fault of ours; what the user can fix comes in an answer. */
@@ -61,6 +65,17 @@ export interface Sized {
   size: Size;
   cut?: { atUnits: number; heightMm: number; keep: 'above' | 'below' };
   floor?: { atUnits: number; topMm: number; heightMm: number };
+}
+
+/** The mold types side by side: each with its own settings, everything else alike. A type without settings is left out. */
+export interface MoldsAsk extends Omit<MoldAsk, 'type' | 'settings'> {
+  settings: Partial<Record<MoldKey, MoldWish>>;
+}
+
+/** One type with its mold, or why there is none. The facets of the sculpt stay with the worker. */
+export interface MoldOfType {
+  type: MoldKey;
+  mold: Outcome<Mold>;
 }
 
 export interface PicturePlace {

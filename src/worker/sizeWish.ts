@@ -1,29 +1,39 @@
 import { placedBounds, type ScanFile } from '../geometry';
-import { sizeScan, type Cut, type SizeOptions } from '../plan';
+import { openMoldBench, type Cut, type MoldBench, type Size, type SizeOptions } from '../plan';
 import { good, type Outcome } from '../problem';
 import type { CutWish, Sized, SizeWish } from './protocol';
 
+/** Threads, progress and a way to stop. */
+export type Help = Pick<SizeOptions, 'onProgress' | 'crew' | 'shouldStop'>;
+
+/** A scan as one wish has it: its size, and the bench that its molds are measured on. */
+export interface Measured {
+  sized: Sized;
+  bench: MoldBench;
+}
+
 /** Sizes a scan as the page wishes it. Errors: those of `sizeScan`. */
-export function sizeWish(
-  scan: ScanFile,
-  wish: SizeWish,
-  help: Pick<SizeOptions, 'onProgress' | 'crew'>,
-): Outcome<Sized> {
-  const size = sizeScan(scan, { ...optionsOf(wish), ...help });
-  if (!size.ok) return size;
-  const { mmPerUnit } = size.value.scale;
-  const lowestMm = mmPerUnit * placedBounds(scan.mesh, { up: size.value.up, mmPerUnit: 1 }).min[2];
-  const plane = size.value.cuts[0];
-  const top = size.value.floor?.topMm;
-  return good({
-    size: size.value,
+export function sizeWish(scan: ScanFile, wish: SizeWish, help: Help): Outcome<Measured> {
+  const opened = openMoldBench(scan, { ...optionsOf(wish), ...help });
+  if (!opened.ok) return opened;
+  const { size, bench } = opened.value;
+  return good({ sized: sizedOf(scan, size), bench });
+}
+
+function sizedOf(scan: ScanFile, size: Size): Sized {
+  const { mmPerUnit } = size.scale;
+  const lowestMm = mmPerUnit * placedBounds(scan.mesh, { up: size.up, mmPerUnit: 1 }).min[2];
+  const plane = size.cuts[0];
+  const top = size.floor?.topMm;
+  return {
+    size,
     ...(plane === undefined
       ? {}
       : { cut: { atUnits: plane.atMm / mmPerUnit, heightMm: plane.atMm - lowestMm, keep: plane.keep } }),
     ...(top === undefined
       ? {}
       : { floor: { atUnits: top / mmPerUnit, topMm: top, heightMm: top - lowestMm } }),
-  });
+  };
 }
 
 function optionsOf({ up, taped, fileUnit, cut, offsetsMm, accuracy }: SizeWish): SizeOptions {

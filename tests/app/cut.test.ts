@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { TriangleMesh } from '../../src/geometry';
 import { sizeWish } from '../../src/worker/sizeWish';
-import type { SizeWish } from '../../src/worker/protocol';
+import { good, type Outcome } from '../../src/problem';
+import type { Sized, SizeWish } from '../../src/worker/protocol';
 import { expectClose } from '../support/close';
 import { problemOf, valueOf } from '../support/outcome';
 import { box } from '../support/shapes';
@@ -25,7 +26,10 @@ const scan = {
   findings: [],
 };
 
-const size = (wish: SizeWish) => sizeWish(scan, wish, {});
+const size = (wish: SizeWish): Outcome<Sized> => {
+  const measured = sizeWish(scan, wish, {});
+  return measured.ok ? good(measured.value.sized) : measured;
+};
 
 describe('cutting the table off', () => {
   it('finds the table and says where its top is above the lowest point', () => {

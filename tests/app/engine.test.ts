@@ -30,13 +30,19 @@ class HeldWorker implements WorkerLike {
 
   /** Answers the oldest message. */
   work(): void {
-    const { id, request } = this.inbox.shift()!;
+    const { id, request, stop } = this.inbox.shift()!;
     const say = (data: FromWorker): void => this.onmessage?.({ data } as MessageEvent<FromWorker>);
-    const result = answer(this.desk, request, (share) => say({ id, say: 'progress', share }));
+    const onProgress = (share: number): void => say({ id, say: 'progress', share });
+    const result = answer(this.desk, request, onProgress, () => stop?.[0] === 1);
     say({ id, say: 'answer', answer: result });
   }
 }
 
+const pourInputs = {
+  cavity: { volumeCm3: { value: 1000, from: 'given' } },
+  freeRiseKgM3: { value: 96, from: 'data-sheet' },
+  ratio: { a: 100, b: 55, by: 'mass' },
+} as const;
 const cube = { name: 'cube.stl', bytes: () => Promise.resolve(stlBytes(box([10, 10, 10])).slice().buffer) };
 const broken = { name: 'broken.stl', bytes: () => Promise.resolve(new ArrayBuffer(10)) };
 const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
@@ -52,6 +58,7 @@ async function withCube() {
   const engine = createEngine(
     () => new HeldWorker(),
     (kind, share) => heard.push(`${kind} ${share}`),
+    () => new Int32Array(new SharedArrayBuffer(4)),
   );
   const opened = engine.open(cube);
   await settle();
@@ -124,6 +131,40 @@ describe('the engine behind the page', () => {
     await settle();
     HeldWorker.all[1]!.work();
     expect((await opened).how).toBe('answered');
+  });
+
+  it('lets the molds stand aside for a pour and begins them again after it', async () => {
+    const { engine, worker } = await withCube();
+    const kinds = (): string[] => worker.inbox.map(({ request }) => request.kind);
+    const molds = engine.mold({ fileUnit: 'cm' }, { settings: { block: {} } });
+    await settle();
+    expect([kinds(), worker.inbox[0]!.stop![0]]).toEqual([['mold'], 0]);
+    const poured = engine.pour(pourInputs);
+    expect(worker.inbox[0]!.stop![0]).toBe(1);
+    worker.work();
+    await settle();
+    expect(kinds()).toEqual(['pour']);
+    worker.work();
+    expect(await poured).toMatchObject({ how: 'answered', answer: { ok: true } });
+    await settle();
+    expect(kinds()).toEqual(['mold']);
+    worker.work();
+    expect(await molds).toMatchObject({ how: 'answered', answer: { ok: true } });
+  });
+
+  it('answers to nobody a mold whose thickness was changed while it was worked out', async () => {
+    const { engine, worker } = await withCube();
+    const first = engine.mold({ fileUnit: 'cm' }, { settings: { block: {} } });
+    await settle();
+    const second = engine.mold({ fileUnit: 'cm' }, { settings: { block: { wallMm: 20 } } });
+    expect((await first).how).toBe('dropped');
+    worker.work();
+    await settle();
+    worker.work();
+    const ended = await second;
+    if (ended.how !== 'answered') throw new Error(`expected an answer, got ${ended.how}`);
+    const [block] = valueOf(ended.answer);
+    expect(valueOf(block!.mold).settings.wallMm).toBe(20);
   });
 
   it('hands on a fault of ours as one', async () => {

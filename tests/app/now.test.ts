@@ -108,7 +108,7 @@ describe('what the page may show as the answer', () => {
         ended: { how: 'answered', answer: answer(desk, request, () => undefined) as Answers['size'] },
       },
     );
-    expect(asksOf(sized).map((ask) => ask.job)).toEqual(['pour']);
+    expect(asksOf(sized).map((ask) => ask.job)).toEqual(['pour', 'mold']);
   });
 
   it('shows no number of the first scan while a second is read, and all of them when that is refused', () => {

@@ -66,6 +66,8 @@ test('from the first keystroke on no frame shows a number of before, in ink or i
   await expect(page.getByText('319.9 mm (12.60 in) tall', { exact: true })).toBeVisible();
   const [after, a2] = [await volumeCm3(page), await gramsOf(page, 'A')];
   expect(a2).toBeGreaterThan(a);
+  // The molds come last.
+  await expect(page.locator('section.q[aria-busy="true"]')).toHaveCount(0);
   const seen = await frames();
   const changed = seen.findIndex(({ volume }) => volume.startsWith('Working out'));
   expect(changed).toBeGreaterThan(0);

@@ -161,12 +161,12 @@ test('from a scan to the grams with the keyboard alone', async ({ page }) => {
   await page.getByLabel('Choose a scan').setInputFiles(trollScan);
   await page.getByLabel(/Choose another scan/).focus();
   const tabTo = async (role: 'radio' | 'textbox' | 'button', name: string): Promise<void> => {
-    for (let press = 0; press < 80; press++) {
+    for (let press = 0; press < 160; press++) {
       await page.keyboard.press('Tab');
       const at = page.getByRole(role, { name, exact: true });
       if ((await at.count()) > 0 && (await at.evaluate((e) => e === document.activeElement))) return;
     }
-    throw new Error(`tabTo: expected to reach ${name}, got nowhere in 80 presses`);
+    throw new Error(`tabTo: expected to reach ${name}, got nowhere in 160 presses`);
   };
   await tabTo('radio', '+z');
   for (const axis of ['-y', '+y']) {

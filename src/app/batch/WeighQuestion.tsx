@@ -10,42 +10,46 @@ import type { Pour } from '../../plan';
 import { gramsText } from '../../units';
 import { Fault } from '../parts/Fault';
 import { Working } from '../parts/Working';
-import { pourNow, sizeNow } from '../ticket/now';
+import { castingNow, pourNow, sizeNow } from '../ticket/now';
+import { pourByOf } from '../ticket/moldWishes';
 import { readField } from '../ticket/readField';
 import type { Ticket } from '../ticket/state';
 import { unreadForBatch } from '../ticket/wishes';
 import { rangeText } from '../words/rangeText';
 import { isVolumeStopped } from './marks';
 import type { BatchProps } from './batchProps';
+import { FilledVolume } from './FilledVolume';
 import { GramFigures, GramsToCome } from './GramFigures';
 import { PourSum } from './PourSum';
 
 const ASK = { no: 4, ask: 'What do we weigh?' };
 
-export function WeighQuestion({ ticket, mark, card, bench }: BatchProps) {
+export function WeighQuestion({ ticket, dispatch, mark, card, bench }: BatchProps) {
   const pour = pourNow(ticket);
   if (pour.state === 'working')
     return (
       <Question {...ASK} mark={mark} busy answer={<Working what="the grams" tall />}>
         <GramsToCome />
+        <FilledVolume ticket={ticket} dispatch={dispatch} />
       </Question>
     );
-  if (pour.answer !== undefined)
-    return <Weighing ticket={ticket} mark={mark} card={card} pour={pour.answer} />;
+  if (pour.answer !== undefined) return <Weighing {...{ ticket, dispatch, mark, card }} pour={pour.answer} />;
   return (
     <Question {...ASK} mark={mark} answer={<Verdict>No grams yet</Verdict>} because={whyNone(ticket, card)}>
       {pour.problem !== undefined && <Complaint problem={pour.problem} />}
       {pour.message !== undefined && <Fault message={pour.message} onAgain={bench.again} />}
+      <FilledVolume ticket={ticket} dispatch={dispatch} />
     </Question>
   );
 }
 
 function Weighing({
   ticket,
+  dispatch,
   mark,
   card,
   pour,
-}: Pick<BatchProps, 'ticket' | 'mark' | 'card'> & { pour: Pour }) {
+}: Pick<BatchProps, 'ticket' | 'dispatch' | 'mark' | 'card'> & { pour: Pour }) {
   const { batch, cavityCm3 } = pour;
   const [low, high] = batch.mixedRangeG;
   const text = rangeText({ value: batch.totalG, low, high }, { step: batch.stepG });
@@ -78,6 +82,7 @@ function Weighing({
       <p className="why">
         The chance of a short fill is <b>{chanceWords(batch.shortFillChance)}</b>.
       </p>
+      <FilledVolume ticket={ticket} dispatch={dispatch} />
     </Question>
   );
 }
@@ -88,7 +93,14 @@ function whyNone(ticket: Ticket, card: BatchProps['card']): string | undefined {
   if (reads.length > 0) return 'A field above cannot be read.';
   const missing = [
     ...(sizeNow(ticket).state === 'answered' ? [] : ['the volume from Measure']),
+    ...(isCavityMissing(ticket) ? ['the cavity from Mold'] : []),
     ...(card === undefined ? ['a foam'] : card.ok ? [] : ['a foam card without a mistake']),
   ];
   return missing.length === 0 ? undefined : `Still missing: ${missing.join(' and ')}.`;
 }
+
+/** The size is known, and what it leaves of the cavity is not. */
+const isCavityMissing = (ticket: Ticket): boolean =>
+  pourByOf(ticket) === 'cavity' &&
+  sizeNow(ticket).state === 'answered' &&
+  castingNow(ticket).state !== 'answered';

@@ -2,7 +2,7 @@ import type { Outcome } from '../../problem';
 import type { FoamCard } from '../../yield';
 import { measureMarks } from '../measure/marks';
 import type { Mark } from '../parts/StatusMark';
-import type { FieldName } from '../ticket/fields';
+import type { OwnField } from '../ticket/fields';
 import { fieldMark } from '../ticket/fieldMark';
 import { pourNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
@@ -10,9 +10,9 @@ import { worstFinding, worstMark } from '../words/statuses';
 import { batchChecks, batchProblems } from './batchProblems';
 import { fieldOf } from './fieldProblem';
 
-const FOAM: readonly FieldName[] = ['freeRise', 'partsA', 'partsB', 'densityA', 'densityB'];
-const PACK: readonly FieldName[] = ['pack'];
-const LOSSES: readonly FieldName[] = ['riser', 'vents', 'residue', 'scaleStep'];
+const FOAM: readonly OwnField[] = ['freeRise', 'partsA', 'partsB', 'densityA', 'densityB'];
+const PACK: readonly OwnField[] = ['pack'];
+const LOSSES: readonly OwnField[] = ['riser', 'vents', 'residue', 'scaleStep'];
 
 /** The marks of the questions of Batch, in their order: each the worst of what stands in its section. */
 export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined): Mark[] {
@@ -22,10 +22,10 @@ export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined):
     checks === undefined ? 'open' : worstFinding(checks.filter(({ code }) => codes.includes(code)));
   const assumed = (...names: string[]): Mark =>
     pour.answer?.batch.assumptions.some(({ name }) => names.includes(name)) === true ? 'look' : 'open';
-  const byFields = (names: readonly FieldName[]): Mark[] => [
+  const byFields = (names: readonly OwnField[]): Mark[] => [
     ...names.map((name) => fieldMark(name, ticket.fields[name])),
     ...batchProblems(ticket, card)
-      .filter((problem) => names.includes(fieldOf(problem) ?? 'tape'))
+      .filter((problem) => names.some((name) => name === fieldOf(problem)))
       .map(({ status }) => status),
   ];
   return [

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { pictureNow, pourNow, sizeNow } from '../ticket/now';
+import { moldNow, pictureNow, pourNow, sizeNow } from '../ticket/now';
 import type { Bench } from '../ticket/useEngine';
 import type { Ticket } from '../ticket/state';
 
@@ -11,22 +11,18 @@ export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
   const { opening } = ticket;
   const size = sizeNow(ticket);
   const isSizing = size.state === 'working' && ticket.size.state === 'running';
-  const job = opening.state === 'running' ? opening : isSizing ? ticket.size : undefined;
+  const isMolding = moldNow(ticket).state === 'working' && ticket.mold.state === 'running';
+  const job =
+    opening.state === 'running' ? opening : isSizing ? ticket.size : isMolding ? ticket.mold : undefined;
   const shown = useHeld(job !== undefined);
   if (job !== undefined && shown) {
-    return (
-      <div className="busy">
-        <label>
-          <span>{job === opening ? 'Reading the scan' : 'Measuring'}</span>
-          <progress max={1} {...(job.share === undefined ? {} : { value: job.share })} />
-        </label>
-        <button type="button" className="btn line" onClick={bench.cancel}>
-          Cancel
-        </button>
-      </div>
-    );
+    const bar = <Bar what={words(ticket, job)} job={job} onCancel={bench.cancel} />;
+    // Molds take seconds and nobody has to wait for them to go on: their bar lies over the page and moves nothing.
+    return job === ticket.mold ? <div className="over">{bar}</div> : bar;
   }
-  const cancelled = [size, pourNow(ticket), pictureNow(ticket)].some(({ state }) => state === 'cancelled');
+  const cancelled = [size, pourNow(ticket), pictureNow(ticket), moldNow(ticket)].some(
+    ({ state }) => state === 'cancelled',
+  );
   if (cancelled) {
     return (
       <div className="busy">
@@ -38,6 +34,25 @@ export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
     );
   }
   return null;
+}
+
+type Running = Pick<Ticket['opening'], 'state' | 'share'>;
+
+const words = ({ opening, mold }: Ticket, job: Running): string =>
+  job === opening ? 'Reading the scan' : job === mold ? 'Working out the molds' : 'Measuring';
+
+function Bar({ what, job, onCancel }: { what: string; job: Running; onCancel: () => void }) {
+  return (
+    <div className="busy">
+      <label>
+        <span>{what}</span>
+        <progress max={1} {...(job.share === undefined ? {} : { value: job.share })} />
+      </label>
+      <button type="button" className="btn line" onClick={onCancel}>
+        Cancel
+      </button>
+    </div>
+  );
 }
 
 /** True once something has been so for QUIET_MS. */

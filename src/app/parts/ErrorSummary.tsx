@@ -2,10 +2,10 @@ import { useEffect, useState } from 'react';
 import type { Problem } from '../../problem';
 import { sayWhy } from '../../words/quantityWords';
 import { counted, type Sentence } from '../../words/sentence';
-import type { FieldName } from '../ticket/fields';
+import { textOf, type FieldName } from '../ticket/fields';
 import { readField } from '../ticket/readField';
 import type { Ticket } from '../ticket/state';
-import { FIELD_WORDS } from '../words/fieldWords';
+import { fieldWords } from '../words/fieldWords';
 import { sayOnPage } from '../words/sayOnPage';
 import { fieldId } from './fieldId';
 import { MarkShape } from './StatusMark';
@@ -33,7 +33,7 @@ export function ErrorSummary({ ticket, names, problemOf = () => undefined }: Err
           {wrong.map(({ name, why }) => (
             <li key={name}>
               <a className="act" href={`#${fieldId(name)}`}>
-                {FIELD_WORDS[name]}
+                {fieldWords(name)}
               </a>{' '}
               <span>{why.text}</span>
             </li>
@@ -45,7 +45,7 @@ export function ErrorSummary({ ticket, names, problemOf = () => undefined }: Err
 }
 
 function whyOf({ fields }: Ticket, name: FieldName, problem: Problem | undefined): Sentence | undefined {
-  const read = readField(name, fields[name]);
+  const read = readField(name, textOf(fields, name));
   if (read.kind === 'ask' || read.kind === 'error') return sayWhy(read.why);
   return problem?.status === 'stop' ? sayOnPage(problem) : undefined;
 }

@@ -3,6 +3,8 @@ import { gramsText } from '../../units';
 import { pourNow, sizeNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
 import { rangeText } from '../words/rangeText';
+import { chosenNow } from '../mold/chosen';
+import { totalKg } from '../words/moldFigures';
 import { Letter } from './Letter';
 
 /** Name of the ticket and what it has come to so far. */
@@ -28,9 +30,19 @@ export function Head({ ticket }: { ticket: Ticket }) {
         ) : (
           volume !== undefined && <span>working out the grams …</span>
         )}
+        <Silicone ticket={ticket} />
       </p>
     </header>
   );
+}
+
+/** Kept in its place while the mold is worked out, which takes longest. */
+function Silicone({ ticket }: { ticket: Ticket }) {
+  const { state, answer } = chosenNow(ticket);
+  if (answer !== undefined) return <span className="nb">{totalKg(answer).value} kg of silicone</span>;
+  return state === 'working' && sizeNow(ticket).answer !== undefined ? (
+    <span className="nb">… kg of silicone</span>
+  ) : null;
 }
 
 function Grams({ pour: { batch } }: { pour: Pour }) {

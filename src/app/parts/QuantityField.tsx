@@ -1,11 +1,11 @@
 import { useState, type Dispatch, type ReactNode } from 'react';
 import type { Problem } from '../../problem';
 import { sayOnPage } from '../words/sayOnPage';
-import { FIELDS, type FieldName, type FieldSpec } from '../ticket/fields';
+import { specOf, textOf, type FieldName } from '../ticket/fields';
 import { readField } from '../ticket/readField';
 import type { Action } from '../ticket/reducer';
 import type { Ticket } from '../ticket/state';
-import { FIELD_WORDS, lowerFirst } from '../words/fieldWords';
+import { fieldWords, lowerFirst } from '../words/fieldWords';
 import { fieldId } from './fieldId';
 import { FieldMessage } from './FieldMessage';
 
@@ -24,8 +24,8 @@ interface QuantityFieldProps {
 export function QuantityField({ name, label, ticket, dispatch, assumed, problem }: QuantityFieldProps) {
   const id = fieldId(name);
   const [left, setLeft] = useState(false);
-  const field = ticket.fields[name];
-  const { units }: FieldSpec = FIELDS[name];
+  const field = textOf(ticket.fields, name);
+  const { units, after } = specOf(name);
   const read = readField(name, field);
   const complaint = problem === undefined ? undefined : sayOnPage(problem);
   const bad = read.kind === 'ask' || (read.kind === 'error' && left) || complaint !== undefined;
@@ -52,6 +52,7 @@ export function QuantityField({ name, label, ticket, dispatch, assumed, problem 
           units={units}
           onUnit={(unit) => dispatch({ do: 'unit', field: name, unit })}
         />
+        {after !== undefined && <span>{after}</span>}
       </div>
       <p className="read" id={`${id}r`}>
         {read.kind === 'one' && read.readback !== field.text.trim() && read.readback}
@@ -94,9 +95,10 @@ function UnitOf({
   onUnit: (unit: string) => void;
 }) {
   if (units.length === 0) return null;
+  if (units.length === 1) return <span>{unit}</span>;
   return (
     <select
-      aria-label={`Unit of ${lowerFirst(FIELD_WORDS[name])}`}
+      aria-label={`Unit of ${lowerFirst(fieldWords(name))}`}
       value={unit}
       onChange={(e) => onUnit(e.target.value)}
     >
@@ -109,4 +111,11 @@ function UnitOf({
   );
 }
 
-const SHOWN: Readonly<Record<string, string>> = { 'kg/m3': 'kg/m³', 'lb/ft3': 'lb/ft³', cm3: 'cm³' };
+const SHOWN: Readonly<Record<string, string>> = {
+  'kg/m3': 'kg/m³',
+  'lb/ft3': 'lb/ft³',
+  cm3: 'cm³',
+  'g/cm3': 'g/cm³',
+  C: '°C',
+  F: '°F',
+};

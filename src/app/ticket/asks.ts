@@ -1,6 +1,6 @@
 import type { PourInputs } from '../../plan';
-import type { PicturePlace, Request, SizeWish } from '../../worker/protocol';
-import { pictureKeyOf, pourKeyOf, sizeKeyOf } from './now';
+import type { MoldsAsk, PicturePlace, Request, SizeWish } from '../../worker/protocol';
+import { moldKeyOf, pictureKeyOf, pourKeyOf, sizeKeyOf } from './now';
 import type { JobName } from './reducer';
 import type { Ticket } from './state';
 
@@ -17,6 +17,7 @@ export function asksOf(ticket: Ticket): Ask[] {
     ['size', sizeKeyOf(ticket)],
     ['pour', pourKeyOf(ticket)],
     ['picture', pictureKeyOf(ticket)],
+    ['mold', moldKeyOf(ticket)],
   ] as const;
   return keys.flatMap(([job, key]) =>
     key === undefined || ticket[job].key === key ? [] : [{ job, key, request: requestOf(job, key) }],
@@ -24,10 +25,17 @@ export function asksOf(ticket: Ticket): Ask[] {
 }
 
 function requestOf(job: JobName, key: string): Ask['request'] {
-  const asked = JSON.parse(key) as { wish: SizeWish; inputs: PourInputs; place: PicturePlace };
+  const asked = JSON.parse(key) as {
+    wish: SizeWish;
+    inputs: PourInputs;
+    place: PicturePlace;
+    ask: MoldsAsk;
+  };
   switch (job) {
     case 'size':
       return { kind: 'size', wish: asked.wish };
+    case 'mold':
+      return { kind: 'mold', wish: asked.wish, ask: asked.ask };
     case 'pour':
       return { kind: 'pour', inputs: asked.inputs };
     case 'picture':

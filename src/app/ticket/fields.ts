@@ -1,28 +1,61 @@
-import type { ScalarKind } from '../../units';
+import type { FieldSpec } from './fieldSpec';
+import { MADE_FIELDS, type MadeField } from './madeFields';
 
-/** A field that is typed into: what it can hold, and the units offered beside it (the first is the one to start with). */
-export interface FieldSpec {
-  kind: ScalarKind;
-  units: readonly string[];
-  allowZero?: true;
-}
+const length = { kind: 'length', units: ['mm', 'in'] } as const;
+const grams = { kind: 'mass', units: ['g', 'oz'], allowZero: true } as const;
+const kilograms = { kind: 'mass', units: ['kg', 'g', 'lb', 'oz'], allowZero: true } as const;
+const warmth = { kind: 'temperature', units: ['C', 'F'] } as const;
+const percent = { kind: 'share', units: ['%'], allowZero: true } as const;
+const number = { kind: 'plain', units: [] } as const;
 
 export const FIELDS = {
-  tape: { kind: 'length', units: ['mm', 'in'] },
-  cutHeight: { kind: 'length', units: ['mm', 'in'] },
+  tape: length,
+  cutHeight: length,
   freeRise: { kind: 'density', units: ['lb/ft3', 'kg/m3'] },
-  partsA: { kind: 'plain', units: [] },
-  partsB: { kind: 'plain', units: [] },
+  partsA: number,
+  partsB: number,
   densityA: { kind: 'density', units: ['g/mL', 'kg/m3'] },
   densityB: { kind: 'density', units: ['g/mL', 'kg/m3'] },
   pack: { kind: 'packFactor', units: [] },
   riser: { kind: 'volume', units: ['cm3', 'fl oz'], allowZero: true },
-  vents: { kind: 'mass', units: ['g', 'oz'], allowZero: true },
-  residue: { kind: 'mass', units: ['g', 'oz'], allowZero: true },
+  vents: grams,
+  residue: grams,
   scaleStep: { kind: 'mass', units: ['g', 'oz'] },
+
+  sculptMass: kilograms,
+  boxWall: length,
+  siliconeDensity: { kind: 'density', units: ['g/cm3', 'kg/m3', 'lb/ft3'] },
+  siliconeBase: number,
+  siliconeCatalyst: number,
+  potLife: { ...number, after: 'min' },
+  potLifeAt: warmth,
+  room: warmth,
+  stays: length,
+  viscosity: { ...number, after: 'Pa s' },
+  degasPressure: { kind: 'pressure', units: ['kPa', 'hPa', 'psi'] },
+  mixingCup: { kind: 'volume', units: ['L', 'cm3', 'fl oz'] },
+  stockBase: kilograms,
+  stockCatalyst: kilograms,
+  siliconeWaste: percent,
+  cupLoss: grams,
+  barrierDry: { ...number, allowZero: true, after: 'min' },
+  pigmentShare: percent,
+  sheetShrink: percent,
+  measuredShrink: percent,
+  castingTemp: warmth,
+  texture: number,
+  paintCoverage: { ...number, after: 'm² a liter' },
+  paintCoats: number,
+  sealCoverage: { ...number, after: 'm² a kilogram' },
+  sealCoats: number,
+  bondFace: { ...number, after: 'cm²' },
+  bondTakes: { ...number, after: 'g/m²' },
+  openShare: percent,
 } as const satisfies Record<string, FieldSpec>;
 
-export type FieldName = keyof typeof FIELDS;
+/** A field of the page by its own name; the others are made from the lists of mold types and jacket materials. */
+export type OwnField = keyof typeof FIELDS;
+export type FieldName = OwnField | MadeField;
 
 /** What stands in a field. `picked` is the meaning the user chose where the text has several; typing on forgets it. */
 export interface FieldText {
@@ -31,7 +64,26 @@ export interface FieldText {
   picked?: number;
 }
 
-export const blankFields = (): Record<FieldName, FieldText> =>
+export type Fields = Record<OwnField, FieldText> & Record<MadeField, FieldText>;
+
+export function specOf(name: FieldName): FieldSpec {
+  const spec = name in FIELDS ? FIELDS[name as OwnField] : MADE_FIELDS.get(name as MadeField)?.spec;
+  if (spec === undefined) throw new Error(`specOf: expected a field of the ticket, got ${name}`);
+  return spec;
+}
+
+export function textOf(fields: Fields, name: FieldName): FieldText {
+  const field = fields[name];
+  if (field === undefined) throw new Error(`textOf: expected a field of the ticket, got ${name}`);
+  return field;
+}
+
+export const FIELD_NAMES: readonly FieldName[] = [
+  ...(Object.keys(FIELDS) as OwnField[]),
+  ...MADE_FIELDS.keys(),
+];
+
+export const blankFields = (): Fields =>
   Object.fromEntries(
-    Object.entries(FIELDS).map(([name, { units }]) => [name, { text: '', unit: units[0] ?? '' }]),
-  ) as Record<FieldName, FieldText>;
+    FIELD_NAMES.map((name) => [name, { text: '', unit: specOf(name).units[0] ?? '' }]),
+  ) as Fields;

@@ -1,7 +1,15 @@
-import type { Pour, PourInputs } from '../../plan';
+import { castingCavity, type Casting, type Pour, type PourInputs } from '../../plan';
 import type { Problem } from '../../problem';
-import type { Picture, PicturePlace, Sized } from '../../worker/protocol';
+import type { MoldOfType, Picture, PicturePlace, Sized } from '../../worker/protocol';
 import type { FieldName } from './fields';
+import {
+  CASTING_FIELDS,
+  castingWishOf,
+  isUnreadField,
+  moldsAskOf,
+  pourByOf,
+  unreadForMold,
+} from './moldWishes';
 import type { Job, Ticket } from './state';
 import { batchWishOf, sizeWishOf, unreadForSize } from './wishes';
 
@@ -13,7 +21,7 @@ export type Now<T> =
   /** Nothing can be asked yet. */
   | { state: 'open' }
   /** A box that it hangs on cannot be read. */
-  | { state: 'unread'; field: FieldName }
+  | { state: 'unread'; field: FieldName | 'kits' }
   | { state: 'working' }
   | { state: 'answered'; answer: T }
   | { state: 'refused'; problem: Problem }
@@ -30,12 +38,34 @@ export function sizeNow(ticket: Ticket): Said<Sized> {
   return field === undefined ? saidTo(sizeKeyOf(ticket), ticket.size) : { state: 'unread', field };
 }
 
-/** The grams hang on the volume: they wait for it, and go with it. */
+/** The grams hang on the volume, of the sculpt or of the cavity at casting: they wait for it, and go with it. */
 export function pourNow(ticket: Ticket): Said<Pour> {
-  const size = sizeNow(ticket);
+  const volume = pourByOf(ticket) === 'cavity' ? castingNow(ticket) : sizeNow(ticket);
   if (batchWishOf(ticket) === undefined) return { state: 'open' };
+  if (volume.state === 'working') return { state: 'working' };
+  return volume.state === 'answered' ? saidTo(pourKeyOf(ticket), ticket.pour) : { state: 'open' };
+}
+
+/** The cavity when the foam is poured, of any mold type. A few products: it is worked out here, without the engine. */
+export function castingNow(ticket: Ticket): Said<Casting> {
+  const size = sizeNow(ticket);
   if (size.state === 'working') return { state: 'working' };
-  return size.state === 'answered' ? saidTo(pourKeyOf(ticket), ticket.pour) : { state: 'open' };
+  if (size.state !== 'answered') return { state: 'open' };
+  const field = CASTING_FIELDS.find((name) => isUnreadField(ticket.fields, name));
+  if (field !== undefined) return { state: 'unread', field };
+  const casting = castingCavity(size.answer.size.volumeCm3, castingWishOf(ticket));
+  return casting.ok
+    ? { state: 'answered', answer: casting.value }
+    : { state: 'refused', problem: casting.problem };
+}
+
+/** The molds of all types, each with its figures or its reason. */
+export function moldNow(ticket: Ticket): Said<MoldOfType[]> {
+  const size = sizeNow(ticket);
+  if (size.state === 'working') return { state: 'working' };
+  if (size.state !== 'answered') return { state: 'open' };
+  const field = unreadForMold(ticket);
+  return field === undefined ? saidTo(moldKeyOf(ticket), ticket.mold) : { state: 'unread', field };
 }
 
 export function pictureNow(ticket: Ticket): Said<Picture> {
@@ -57,12 +87,25 @@ export function sizeKeyOf(ticket: Ticket): string | undefined {
   return wish === undefined ? undefined : keyOf(ticket, { wish });
 }
 
+export function moldKeyOf(ticket: Ticket): string | undefined {
+  const ask = moldsAskOf(ticket);
+  return ask === undefined ? undefined : onSize(ticket, ask);
+}
+
+/** Asked once there is a size, of the same wish: it is measured on the same bench. */
+function onSize(ticket: Ticket, ask: object): string | undefined {
+  return sizeNow(ticket).state === 'answered' ? keyOf(ticket, { wish: sizeWishOf(ticket), ask }) : undefined;
+}
+
 /** The inputs, and the question that the volume among them answers. */
 export function pourKeyOf(ticket: Ticket): string | undefined {
   const wish = batchWishOf(ticket);
-  const size = sizeNow(ticket);
-  if (wish === undefined || size.state !== 'answered') return undefined;
-  const inputs: PourInputs = { ...wish, cavity: { volumeCm3: size.answer.size.volumeCm3 } };
+  const volumeCm3 =
+    pourByOf(ticket) === 'cavity'
+      ? castingNow(ticket).answer?.cavityCm3
+      : sizeNow(ticket).answer?.size.volumeCm3;
+  if (wish === undefined || volumeCm3 === undefined) return undefined;
+  const inputs: PourInputs = { ...wish, cavity: { volumeCm3 } };
   return keyOf(ticket, { size: sizeKeyOf(ticket), inputs });
 }
 

@@ -1,5 +1,5 @@
 import { formatQuantity, readQuantity, type Read } from '../../units';
-import { FIELDS, type FieldName, type FieldSpec, type FieldText } from './fields';
+import { specOf, textOf, type FieldName, type Fields, type FieldText } from './fields';
 
 /** What a field says: nothing yet, one value, several to pick from, or why not. */
 export type FieldRead = { kind: 'blank' } | Read<number>;
@@ -7,7 +7,7 @@ export type FieldRead = { kind: 'blank' } | Read<number>;
 /** Reads a field in the inside unit of its kind. A bare number is taken in the unit chosen beside the box. */
 export function readField(name: FieldName, { text, unit, picked }: FieldText): FieldRead {
   if (text.trim() === '') return { kind: 'blank' };
-  const { kind, allowZero }: FieldSpec = FIELDS[name];
+  const { kind, allowZero } = specOf(name);
   if (picked !== undefined) return { kind: 'one', value: picked, readback: formatQuantity(kind, picked) };
   return readQuantity(text, kind, {
     ...(unit === '' ? {} : { bareUnit: unit }),
@@ -19,3 +19,7 @@ export function valueOf(name: FieldName, field: FieldText): number | undefined {
   const read = readField(name, field);
   return read.kind === 'one' ? read.value : undefined;
 }
+
+/** The value of a field of the ticket; undefined while it is blank or has no single meaning. */
+export const valueIn = (fields: Fields, name: FieldName): number | undefined =>
+  valueOf(name, textOf(fields, name));

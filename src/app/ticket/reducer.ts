@@ -2,12 +2,17 @@ import type { UpAxis } from '../../geometry';
 import type { Along, FileUnit } from '../../plan';
 import type { Answers } from '../../worker/protocol';
 import type { Ended, ScanSource } from '../../worker/engine';
-import type { FieldName, FieldText } from './fields';
+import type { FactName } from '../../checks';
+import type { SiliconeCard } from '../../yield';
+import { textOf, type FieldName, type Fields, type FieldText } from './fields';
+import { MADE_FIELDS, type MadeField } from './madeFields';
+import { FACTS_OF_SCAN, withSilicone, type Molding } from './moldState';
 import type { SampleCard } from './sampleCards';
 import { newTicket, type Job, type Ticket } from './state';
 
 /** What is asked about the open scan and the foam. */
-export type JobName = 'size' | 'pour' | 'picture';
+export const JOBS = ['size', 'pour', 'mold', 'picture'] as const;
+export type JobName = (typeof JOBS)[number];
 
 /** What the user says. */
 type Word =
@@ -21,7 +26,12 @@ type Word =
   | { do: 'cut'; cut: Ticket['cut'] }
   | { do: 'keep'; keep: Ticket['keep'] }
   | { do: 'foam'; foam: Partial<Ticket['foam']> }
-  | { do: 'card'; card: SampleCard };
+  | { do: 'card'; card: SampleCard }
+  | { do: 'molding'; molding: Partial<Molding> }
+  | { do: 'kits'; text: string }
+  | { do: 'moldPick'; field: MadeField; value: string }
+  | { do: 'fact'; fact: FactName; value: string }
+  | { do: 'silicone'; card: SiliconeCard };
 
 export type Action =
   | Word
@@ -63,19 +73,34 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
     case 'keep':
     case 'foam':
     case 'card':
-      return { ...said(ticket, action), typing: action.do === 'type', movedOn: true };
+    case 'molding':
+    case 'kits':
+    case 'moldPick':
+    case 'fact':
+    case 'silicone':
+      return { ...said(ticket, action), typing: isTyped(action), movedOn: true };
   }
 }
 
+/** Letter by letter: the engine is asked when the box has stood still. */
+const isTyped = (action: Word): boolean => action.do === 'type' || action.do === 'kits';
+
 function said(ticket: Ticket, action: Word): Ticket {
+  const { fields, molding } = ticket;
   switch (action.do) {
     case 'type':
-      return withField(ticket, action.field, { ...unpicked(ticket.fields[action.field]), text: action.text });
+      return withField(ticket, action.field, {
+        ...unpicked(textOf(fields, action.field)),
+        text: action.text,
+      });
     case 'unit':
-      return withField(ticket, action.field, { ...unpicked(ticket.fields[action.field]), unit: action.unit });
+      return withField(ticket, action.field, {
+        ...unpicked(textOf(fields, action.field)),
+        unit: action.unit,
+      });
     case 'pick':
       return withField(ticket, action.field, {
-        ...ticket.fields[action.field],
+        ...textOf(fields, action.field),
         text: action.text,
         picked: action.value,
       });
@@ -99,6 +124,22 @@ function said(ticket: Ticket, action: Word): Ticket {
       return { ...ticket, foam: { ...ticket.foam, ...action.foam } };
     case 'card':
       return withCard(ticket, action.card);
+    case 'molding':
+      return { ...ticket, molding: { ...molding, ...action.molding } };
+    case 'kits':
+      return { ...ticket, molding: { ...molding, kits: action.text } };
+    case 'moldPick':
+      return {
+        ...ticket,
+        molding: { ...molding, picks: { ...molding.picks, [action.field]: action.value } },
+      };
+    case 'fact':
+      return {
+        ...ticket,
+        molding: { ...molding, facts: { ...molding.facts, [action.fact]: action.value } },
+      };
+    case 'silicone':
+      return { ...ticket, ...withSilicone(molding, fields, action.card) };
   }
 }
 
@@ -135,9 +176,7 @@ function opened(ticket: Ticket, source: ScanSource, ended: Ended<Answers['open']
     ...forgetScan(ticket),
     scan: { no: (ticket.scan?.no ?? 0) + 1, source, opened: ended.answer.value },
     opening: { state: 'answered', source },
-    size: { state: 'idle' },
-    picture: { state: 'idle' },
-    pour: { state: 'idle' },
+    ...Object.fromEntries(JOBS.map((job) => [job, { state: 'idle' }])),
     movedOn: false,
   };
 }
@@ -149,8 +188,7 @@ const resumed = (ticket: Ticket): Ticket => ({
   movedOn: false,
 });
 
-const wasStopped = (ticket: Ticket): boolean =>
-  (['size', 'pour', 'picture'] as const).some((job) => ticket[job].state === 'cancelled');
+const wasStopped = (ticket: Ticket): boolean => JOBS.some((job) => ticket[job].state === 'cancelled');
 
 function forgetScan(ticket: Ticket): Ticket {
   const { up, scaleWay, along, fileUnit, cut, keep, fields } = newTicket();
@@ -162,9 +200,29 @@ function forgetScan(ticket: Ticket): Ticket {
     fileUnit,
     cut,
     keep,
-    fields: { ...ticket.fields, tape: fields.tape, cutHeight: fields.cutHeight },
+    fields: {
+      ...ticket.fields,
+      ...(Object.fromEntries(FIELDS_OF_SCAN.map((name) => [name, textOf(fields, name)])) as Partial<Fields>),
+    } as Fields,
+    molding: {
+      ...ticket.molding,
+      facts: {
+        ...ticket.molding.facts,
+        ...Object.fromEntries(FACTS_OF_SCAN.map((fact) => [fact, ''])),
+      },
+    },
   };
 }
+
+const FIELDS_OF_SCAN: readonly FieldName[] = [
+  'tape',
+  'cutHeight',
+  'sculptMass',
+  'measuredShrink',
+  'barrierDry',
+  'bondFace',
+  ...[...MADE_FIELDS].filter(([, { isOfScan }]) => isOfScan).map(([name]) => name),
+];
 
 function started<T>(job: Job<T>, key: string): Job<T> {
   const before = job.answer ?? job.before;
@@ -189,6 +247,7 @@ function cancelled(ticket: Ticket): Ticket {
     opening: { ...ticket.opening, ...stopped(ticket.opening) },
     size: stopped(ticket.size),
     pour: stopped(ticket.pour),
+    mold: stopped(ticket.mold),
     picture: stopped(ticket.picture),
   };
 }

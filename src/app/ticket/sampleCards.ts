@@ -1,11 +1,11 @@
-import type { FieldName } from './fields';
+import type { OwnField } from './fields';
 
 /** A card of the invented sample shop: no real product. Texts as they would be typed, so that they read back alike. */
 export interface SampleCard {
   key: string;
   name: string;
   by: 'mass' | 'volume';
-  texts: Partial<Record<FieldName, { text: string; unit: string }>>;
+  texts: Partial<Record<OwnField, { text: string; unit: string }>>;
 }
 
 export const SAMPLE_CARDS: readonly SampleCard[] = [

@@ -1,9 +1,10 @@
 import type { UpAxis } from '../../geometry';
 import type { Along, FileUnit, Pour } from '../../plan';
 import type { Problem } from '../../problem';
-import type { Opened, Picture, Sized } from '../../worker/protocol';
+import type { MoldOfType, Opened, Picture, Sized } from '../../worker/protocol';
 import type { ScanSource } from '../../worker/engine';
-import { blankFields, type FieldName, type FieldText } from './fields';
+import { blankFields, type Fields } from './fields';
+import { newMolding, type Molding } from './moldState';
 
 /** What the engine is at, or last said, about one request. Whether that is still what stands on the ticket: see `now`. */
 export interface Job<T> {
@@ -31,7 +32,7 @@ export type CutChoice = { by: 'floor'; atUnits: number } | { by: 'height' };
 
 /** All of the ticket: what was said, and what the engine answered. */
 export interface Ticket {
-  fields: Record<FieldName, FieldText>;
+  fields: Fields;
   scan: OpenScan | undefined;
   up: { axis: UpAxis; confirmed: boolean };
   scaleWay: 'tape' | 'unit';
@@ -40,10 +41,14 @@ export interface Ticket {
   cut: CutChoice | undefined;
   keep: 'above' | 'below';
   foam: { name: string; from: 'data-sheet' | 'cup-test'; by: 'mass' | 'volume'; sample: string | undefined };
+  molding: Molding;
   opening: Job<never> & { source?: ScanSource };
   size: Job<Sized>;
   pour: Job<Pour>;
+  mold: Job<MoldOfType[]>;
   picture: Job<Picture>;
+  /** The day the ticket was begun, as YYYY-MM-DD: checks of age are made for it. */
+  today: string;
   /** Counts the wishes to measure again after a cancel or a fault. */
   attempt: number;
   /** A key was pressed and the field has not stood still since: nothing is asked yet. */
@@ -62,11 +67,18 @@ export const newTicket = (): Ticket => ({
   cut: undefined,
   keep: 'above',
   foam: { name: '', from: 'data-sheet', by: 'mass', sample: undefined },
+  molding: newMolding(),
   opening: { state: 'idle' },
   size: { state: 'idle' },
   pour: { state: 'idle' },
+  mold: { state: 'idle' },
   picture: { state: 'idle' },
+  today: localDay(new Date()),
   attempt: 0,
   typing: false,
   movedOn: false,
 });
+
+/** The day on the user's own calendar. */
+const localDay = (date: Date): string =>
+  [date.getFullYear(), date.getMonth() + 1, date.getDate()].map((n) => String(n).padStart(2, '0')).join('-');

@@ -20,12 +20,12 @@ export interface Bench {
 /** Keeps the engine's answers in step with the ticket: what was said is asked anew when it has stood still. */
 export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
   const engine = useOneEngine(dispatch);
-  const { fields, typing } = ticket;
+  const { fields, molding, typing } = ticket;
   useEffect(() => {
     if (!typing) return;
     const timer = setTimeout(() => dispatch({ do: 'still' }), TYPING_MS);
     return () => clearTimeout(timer);
-  }, [dispatch, fields, typing]);
+  }, [dispatch, fields, molding, typing]);
 
   const asks = JSON.stringify(asksOf(ticket));
   useEffect(() => {
@@ -57,6 +57,8 @@ function asked(engine: Engine, request: Ask['request']): Promise<Ended<Answers[J
   switch (request.kind) {
     case 'size':
       return engine.size(request.wish);
+    case 'mold':
+      return engine.mold(request.wish, request.ask);
     case 'pour':
       return engine.pour(request.inputs);
     case 'picture':

@@ -2,7 +2,7 @@ import { readFoamCard, type FoamCard, type Given, type MixRatio, type PartDensit
 import type { PourInputs } from '../../plan';
 import type { Outcome } from '../../problem';
 import type { CutWish, SizeWish } from '../../worker/protocol';
-import type { FieldName } from './fields';
+import { textOf, type FieldName, type OwnField } from './fields';
 import { readField, valueOf } from './readField';
 import type { Ticket } from './state';
 
@@ -70,7 +70,7 @@ function densitiesOf(fields: Ticket['fields']): PartDensities | undefined {
 
 /** Something was typed that has no single meaning yet. */
 export const isUnread = (fields: Ticket['fields'], name: FieldName): boolean => {
-  const { kind } = readField(name, fields[name]);
+  const { kind } = readField(name, textOf(fields, name));
   return kind === 'ask' || kind === 'error';
 };
 
@@ -105,7 +105,7 @@ export function batchWishOf(ticket: Ticket): BatchWish | undefined {
   };
 }
 
-export const FIELDS_OF_BATCH: readonly FieldName[] = [
+export const FIELDS_OF_BATCH: readonly OwnField[] = [
   'freeRise',
   'partsA',
   'partsB',
@@ -116,7 +116,7 @@ export const FIELDS_OF_BATCH: readonly FieldName[] = [
 ];
 
 /** The boxes of Batch that were typed into and have no single meaning. */
-export const unreadForBatch = ({ fields }: Ticket): FieldName[] =>
+export const unreadForBatch = ({ fields }: Ticket): OwnField[] =>
   FIELDS_OF_BATCH.filter((name) => isUnread(fields, name));
 
 const given = (value: number | undefined, from: Given['from']): Given | undefined =>

@@ -1,0 +1,83 @@
+import type { Problem } from '../../problem';
+import type { AskProps } from '../measure/askProps';
+import { ErrorSummary } from '../parts/ErrorSummary';
+import { Fault } from '../parts/Fault';
+import { Verdict } from '../parts/Figure';
+import { Question } from '../parts/Question';
+import type { FieldName } from '../ticket/fields';
+import { moldFields } from '../ticket/moldWishes';
+import { castingNow, sizeNow } from '../ticket/now';
+import type { Ticket } from '../ticket/state';
+import type { Bench } from '../ticket/useEngine';
+import { BearQuestion } from './BearQuestion';
+import { CavityQuestion } from './CavityQuestion';
+import { chosenNow } from './chosen';
+import { fieldOfMold } from './fieldProblem';
+import { FinishQuestion } from './FinishQuestion';
+import { HoldQuestion } from './HoldQuestion';
+import { moldMarks } from './marks';
+import { SiliconeQuestion } from './SiliconeQuestion';
+import { TypeQuestion } from './TypeQuestion';
+
+const QUESTIONS = [
+  TypeQuestion,
+  HoldQuestion,
+  SiliconeQuestion,
+  BearQuestion,
+  CavityQuestion,
+  FinishQuestion,
+];
+
+export function Mold({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
+  const now = chosenNow(ticket);
+  const problems = [now.problem, castingNow(ticket).problem].filter((one) => one !== undefined);
+  const problemOf = (field: FieldName | 'kits'): Problem | undefined =>
+    problems.find((problem) => fieldOfMold(ticket, problem) === field);
+  const marks = moldMarks(ticket);
+  const fault = now.message ?? castingNow(ticket).message;
+  return (
+    <section className="part" id="mold" aria-labelledby="mold-title" tabIndex={-1}>
+      <h2 id="mold-title" tabIndex={-1}>
+        Mold
+      </h2>
+      {!hasSize(ticket) ? (
+        <NotYet ticket={ticket} />
+      ) : (
+        <>
+          <ErrorSummary ticket={ticket} names={moldFields(ticket)} problemOf={problemOf} />
+          {fault !== undefined && <Fault message={fault} onAgain={bench.again} />}
+          {QUESTIONS.map((Ask, i) => (
+            <Ask key={i} {...{ ticket, dispatch, now, problemOf }} mark={marks[i] ?? 'open'} />
+          ))}
+        </>
+      )}
+    </section>
+  );
+}
+
+/** Shown from the first size on: what is typed here must not go away while another size is worked out. */
+const hasSize = (ticket: Ticket): boolean =>
+  ticket.scan !== undefined && (ticket.size.answer ?? ticket.size.before) !== undefined;
+
+function NotYet({ ticket }: { ticket: Ticket }) {
+  const isWorking = sizeNow(ticket).state === 'working';
+  return (
+    <Question
+      no={1}
+      mark="open"
+      ask="Which kind of mold?"
+      busy={isWorking}
+      answer={<Verdict>No mold yet</Verdict>}
+      because={
+        ticket.scan === undefined
+          ? 'Measure comes first: a mold is built around a scan whose size is known. A volume alone gives grams in Batch, but no wall, no skin and no silicone.'
+          : 'Measure comes first: the scan has no size yet.'
+      }
+    >
+      <p className="why">
+        Then: the types side by side, what must hold, the silicone to mix and buy, whether the materials bear
+        each other, and the cavity when the foam is poured.
+      </p>
+    </Question>
+  );
+}

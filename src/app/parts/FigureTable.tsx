@@ -1,0 +1,46 @@
+export interface FigureRow {
+  name: string;
+  value: string;
+  /** A gray line under the name. */
+  where?: string | undefined;
+}
+
+/** Names and values; on phones each row becomes a block. Roles are written out, since a folded table loses them. */
+export function FigureTable({
+  rows,
+  caption,
+  head = ['What', 'Value'],
+}: {
+  rows: readonly FigureRow[];
+  caption: string;
+  head?: readonly [string, string];
+}) {
+  return (
+    <table className="fold figures" role="table">
+      <caption>{caption}</caption>
+      <thead role="rowgroup">
+        <tr role="row">
+          <th role="columnheader" scope="col">
+            {head[0]}
+          </th>
+          <th role="columnheader" scope="col" className="num">
+            {head[1]}
+          </th>
+        </tr>
+      </thead>
+      <tbody role="rowgroup">
+        {rows.map(({ name, value, where }) => (
+          <tr key={name} role="row">
+            <th role="rowheader" scope="row">
+              {name}
+              {where !== undefined && <span className="where">{where}</span>}
+            </th>
+            <td role="cell" className="num">
+              {value}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

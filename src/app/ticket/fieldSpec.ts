@@ -1,0 +1,10 @@
+import type { ScalarKind } from '../../units';
+
+/** A field that is typed into: what it can hold, and the units offered beside it (the first is the one to start with). */
+export interface FieldSpec {
+  kind: ScalarKind;
+  units: readonly string[];
+  allowZero?: true;
+  /** What stands behind the box where the kind has no units of its own. */
+  after?: string;
+}

@@ -1,0 +1,67 @@
+import { MOLD_TYPES, type MoldParameter, type MoldType } from '../../geometry';
+import { JACKET_MATERIALS, MOLDMAKING_BOUNDS, type JacketParameter } from '../../yield';
+import type { FieldSpec } from './fieldSpec';
+
+/*
+ * Fields that nobody wrote down: one a parameter of a mold type or of a jacket material, so that a new one appears on the page by being in its list.
+ */
+
+export type MadeField = `mold.${string}` | `jacket.${string}`;
+
+interface Made {
+  label: string;
+  spec: FieldSpec;
+  /** A height on this one scan: forgotten with it. */
+  isOfScan: boolean;
+}
+
+/** One word for all types that have it: the first type with a parameter of that key and label gives the name. */
+export function moldField(type: MoldType, { key, label }: MoldParameter): MadeField {
+  const first = MOLD_TYPES.find(({ parameters }) =>
+    parameters.some((one) => one.key === key && one.label === label),
+  );
+  return `mold.${(first ?? type).key}.${key}`;
+}
+
+export const jacketField = (material: string, key: string): MadeField => `jacket.${material}.${key}`;
+
+/** Chosen from a list or a direction, not typed. */
+export const isPicked = ({ kind }: MoldParameter): boolean => kind === 'choice' || kind === 'pull';
+
+export const MADE_FIELDS: ReadonlyMap<MadeField, Made> = new Map([
+  ...MOLD_TYPES.flatMap((type) =>
+    type.parameters
+      .filter((parameter) => !isPicked(parameter))
+      .map((parameter): [MadeField, Made] => [
+        moldField(type, parameter),
+        { label: parameter.label, spec: specOfMold(parameter), isOfScan: parameter.kind === 'height' },
+      ]),
+  ),
+  ...JACKET_MATERIALS.flatMap(({ key, parameters }) =>
+    parameters.map((parameter): [MadeField, Made] => [
+      jacketField(key, parameter.key),
+      { label: parameter.title, spec: specOfJacket(parameter), isOfScan: false },
+    ]),
+  ),
+]);
+
+function specOfMold({ kind, low }: MoldParameter): FieldSpec {
+  const zero = low === 0 ? { allowZero: true as const } : {};
+  if (kind === 'length' || kind === 'height') return { kind: 'length', units: ['mm', 'in'], ...zero };
+  return { kind: 'plain', units: [], ...zero, ...(kind === 'angle' ? { after: 'degrees' } : {}) };
+}
+
+/** Shares are typed in percent, where the rule is below 1 and bounded so; everything else by its unit. */
+function specOfJacket({ key, rule }: JacketParameter): FieldSpec {
+  const { low, high } = MOLDMAKING_BOUNDS[key];
+  const zero = low === 0 ? { allowZero: true as const } : {};
+  if (rule.unit === 'mm') return { kind: 'length', units: ['mm', 'in'], ...zero };
+  if (rule.unit === 'kg/m3') return { kind: 'density', units: ['kg/m3', 'g/cm3', 'lb/ft3'] };
+  if (rule.unit === '' && high <= 1) return { kind: 'share', units: ['%'], ...zero };
+  return {
+    kind: 'plain',
+    units: [],
+    ...zero,
+    ...(rule.unit === '' ? {} : { after: rule.unit.replace('m2', 'm²') }),
+  };
+}
