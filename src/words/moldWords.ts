@@ -48,18 +48,24 @@ export const MOLD_WORDS: Record<MoldCode, (v: Values) => Sentence> = {
         ? 'Draw them apart level, as along +x or +y; lift one piece (--parts 1 --pull +z), or let the sculpt hang free (--base closed).'
         : 'Lift it (--pull +z), or make it in two pieces.',
   }),
-  UNDERCUT_LOCKED: (v) => ({
-    text: `${jacketWords(v)} would be held by ${amount(v.fillCm3, 3)} cm³ of undercuts behind the skin, ${percent(v.share)} of skin and fill, pulled ${pullWords(v)}.`,
-    hint:
-      Number(v.fillCm3) < 1
-        ? 'Next to nothing: it draws.'
-        : 'That much is filled, so that the jacket draws; another pull or one more piece may need less.',
-  }),
+  UNDERCUT_LOCKED: (v) =>
+    Number(v.fillCm3) < NEXT_TO_NOTHING_CM3
+      ? {
+          text: `${jacketWords(v)}, pulled ${pullWords(v)}, draws: undercuts behind the skin hold next to nothing (under ${NEXT_TO_NOTHING_CM3} cm³).`,
+          hint: 'Nothing needs filling.',
+        }
+      : {
+          text: `${jacketWords(v)} would be held by ${amount(v.fillCm3, 3)} cm³ of undercuts behind the skin, ${percent(v.share)} of skin and fill, pulled ${pullWords(v)}.`,
+          hint: 'That much is filled, so that the jacket draws; another pull or one more piece may need less.',
+        },
   PULL_TIED: () => ({
     text: 'Other pulls lock as little.',
     hint: 'The one nearest to an axis of the scan was taken; name another if it suits the seam.',
   }),
 };
+
+/** Chosen here: a fill that no hand would notice. */
+const NEXT_TO_NOTHING_CM3 = 1;
 
 const standHint = (v: Values): string =>
   v.rimUp === undefined
