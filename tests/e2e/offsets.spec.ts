@@ -37,8 +37,9 @@ async function offsetsOf(page: Page, file: string, offsetsMm: number[]): Promise
       const buffer = Uint8Array.from(atob(bytes), (c) => c.charCodeAt(0)).buffer;
       await ask({ kind: 'open', name: 'ball.stl', bytes: buffer });
       const wish = { up: '+z', fileUnit: 'mm', offsetsMm } as const;
-      // The first measure starts the helpers; by the second they have said that they are ready.
-      await ask({ kind: 'size', wish });
+      // The first measure starts the helpers; by the second they have said that they are ready. It asks for something else, as an answer that
+      // is known is not worked out again.
+      await ask({ kind: 'size', wish: { ...wish, offsetsMm: [5] } });
       await new Promise((resolve) => setTimeout(resolve, 1500));
       shares.length = 0;
       const answer = (await ask({ kind: 'size', wish })) as {
