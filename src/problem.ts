@@ -99,6 +99,8 @@ export const PLAN_CODES = [
   'STOPPED',
   'VOXEL_TOO_SMALL',
   'VOXEL_TOO_LARGE',
+  'CORE_OUTSIDE',
+  'CORE_WALL',
 ] as const;
 
 /** Codes of the mold as a shape. */
@@ -140,7 +142,7 @@ export const SILICONE_CODES = [
   'SHRINK_ASSUMED',
 ] as const;
 
-/** One code a check of materials. */
+/** One code a check, of materials and of the pour. */
 export const CHECK_CODES = [
   'CURE_INHIBITION',
   'GLOVES',
@@ -150,6 +152,25 @@ export const CHECK_CODES = [
   'PIGMENT',
   'RELEASE_FOR_PAINT',
   'PAINT_FLEX',
+  'CUP_TEST_TODAY',
+  'FOAM_AGE',
+  'AIR_PRESSURE',
+  'RATIO_ORDER',
+  'SCALE_STEP',
+  'PACK_RANGE',
+  'SHORT_FILL_RISK',
+  'CUP_ROOM',
+  'MIXING_METHOD',
+  'POUR_WINDOW',
+  'MOLD_TEMPERATURE',
+  'MOLD_DAMP',
+  'MOLD_SEALED',
+  'JACKET_PANELS',
+  'STRAP_LOAD',
+  'PLUG_FORCE',
+  'EXOTHERM',
+  'OPENING_TIME',
+  'FIRE_RATING',
 ] as const;
 
 /** Codes of heat: warming the mold, its temperature, opening a warm casting. */

@@ -1,21 +1,25 @@
 import type { CheckCode, Problem } from '../problem';
-import { isAbsent, type FactName, type MaterialFacts } from './facts';
+import { isAbsent, type FactName, type CheckFacts } from './facts';
+
+/** At which moment it is asked: while the mold is planned, before foam is poured, or both. */
+export type Moment = 'mold' | 'pour';
 
 /**
- * A check of materials: a table or a threshold, not physics. It answers from plain facts, or says which of them are
- * missing. `because` names the case it met and chooses the sentence in `words/`.
+ * A check is a table or a threshold, not physics. It answers from plain facts, or says which of them are missing. `because`
+ * names the case it met and chooses the sentence in `words/`.
  */
 export interface Check<Because extends string = string> {
   code: CheckCode;
   /** As a question that fine answers well. */
   title: string;
+  when: Moment | 'both';
   /** All that it may look at; the rule is shown no other fact. */
   facts: readonly FactName[];
   /** Shown on demand: a cited work, or "common practice, no source". */
   source: string;
-  rule(facts: MaterialFacts): Verdict<Because>;
+  rule(facts: CheckFacts): Verdict<Because>;
   /** Facts that lead to each answer, none of them to spare: the tests run them, and drop each fact in turn. */
-  examples: { fine: MaterialFacts; look: MaterialFacts; stop?: MaterialFacts };
+  examples: { fine: CheckFacts; look?: CheckFacts; stop?: CheckFacts };
 }
 
 export type Verdict<Because extends string = string> = Answer<Because> | Unanswered;
@@ -46,7 +50,7 @@ export const stop = answer('stop');
 
 /** The answer hangs on these facts; those that were not given are named. */
 export function ask(
-  facts: MaterialFacts,
+  facts: CheckFacts,
   names: readonly FactName[],
   values: Problem['values'] = {},
 ): Unanswered {

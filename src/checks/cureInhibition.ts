@@ -1,6 +1,6 @@
 import type { Problem } from '../problem';
 import { ask, fine, look, stop, type Check, type Verdict } from './check';
-import type { MaterialFacts } from './facts';
+import type { CheckFacts } from './facts';
 import { CHECK_FIGURES } from './figures';
 import { EFFECTS } from './surfaces';
 
@@ -18,6 +18,7 @@ export type CureCase =
 export const CURE_INHIBITION: Check<CureCase> = {
   code: 'CURE_INHIBITION',
   title: 'Does the silicone cure on the sculpt?',
+  when: 'mold',
   facts: ['siliconeCure', 'sculptSurface', 'barrierCoat', 'barrierDryMin', 'patchTested'],
   source: 'each row of the table of surfaces names its own; a patch test outranks it',
   rule(facts) {
@@ -63,7 +64,7 @@ export const CURE_INHIBITION: Check<CureCase> = {
 };
 
 /** Only a coat and a patch test together are fine: a small test on a bare stopper does not speak for every place. */
-function overAStopper(facts: MaterialFacts, values: Problem['values']): Verdict<CureCase> {
+function overAStopper(facts: CheckFacts, values: Problem['values']): Verdict<CureCase> {
   const { barrierCoat, barrierDryMin, patchTested } = facts;
   if (barrierCoat === undefined) return ask(facts, ['barrierCoat', 'patchTested'], values);
   if (barrierCoat) {

@@ -1,5 +1,9 @@
 /** Days as YYYY-MM-DD (ISO 8601), reckoned by the calendar alone: no clock, no time zone. */
 
+/** Day as YYYY-MM-DD (ISO 8601), or that it has not come. */
+export type DayOrNotYet = string;
+export const NOT_YET = 'not yet';
+
 /** Whether the text is a day of the Gregorian calendar: 2024-02-29 is one, 2025-02-29 is not. */
 export function isDate(text: string): boolean {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;

@@ -2,7 +2,7 @@ import type { Rule } from '../yield';
 
 const COMMON = 'common practice, no source';
 
-/** Every figure of the material checks and cautions, with where it comes from. The data sheet wins over all of them. */
+/** Every figure of the checks and of the cautions of materials, with where it comes from. The data sheet wins over all of them. */
 export const CHECK_FIGURES = {
   barrierDry: { value: 30, unit: 'min', from: COMMON },
   inhibitedSkin: { value: 0.5, unit: 'mm', from: COMMON },
@@ -13,6 +13,8 @@ export const CHECK_FIGURES = {
   },
   openedLook: { value: 6, unit: 'months', from: COMMON },
   openedStop: { value: 12, unit: 'months', from: COMMON },
+  foamOpenedLook: { value: 6, unit: 'months', from: COMMON },
+  foamOpenedStop: { value: 12, unit: 'months', from: COMMON },
   condensationMoldLife: { value: 5, low: 1, high: 5, unit: 'years', from: COMMON },
   pigmentLook: { value: 0.02, unit: 'share of the mix', from: COMMON },
   pigmentStop: { value: 0.05, unit: 'share of the mix', from: COMMON },
@@ -20,6 +22,11 @@ export const CHECK_FIGURES = {
     value: 1.36,
     unit: 'L/g',
     from: 'derived: one CO2 for each H2O, ideal gas at 25 C and 101.325 kPa',
+  },
+  sealedPressure: {
+    value: 6,
+    unit: 'times',
+    from: 'derived: air of 20 C warmed to 350 K beside foam of 160 kg/m3 packed 1.2 times (Dalton, ideal gas), over the foam alone',
   },
   heavyLift: { value: 15, low: 15, high: 20, unit: 'kg', from: COMMON },
   hotSurface: { value: 44, unit: 'C', from: 'from memory, not verified' },

@@ -5,6 +5,7 @@ export type GloveCase = 'right' | 'latex with addition cure' | 'latex' | 'bare h
 export const GLOVES: Check<GloveCase> = {
   code: 'GLOVES',
   title: 'Do the gloves suit the silicone and the hands?',
+  when: 'mold',
   facts: ['siliconeCure', 'gloves'],
   source: COMMON_PRACTICE,
   rule(facts) {

@@ -1,6 +1,5 @@
 import { ask, COMMON_PRACTICE, contradicts, fine, look, type Check } from './check';
-import { wholeMonths } from './dates';
-import { NOT_YET } from './facts';
+import { NOT_YET, wholeMonths } from './dates';
 import { CHECK_FIGURES } from './figures';
 
 export type MoldAgeCase = 'addition' | 'not made' | 'young' | 'aging' | 'past the usual';
@@ -11,6 +10,7 @@ const { low: fromYears, high: toYears } = CHECK_FIGURES.condensationMoldLife;
 export const MOLD_LIFE: Check<MoldAgeCase> = {
   code: 'MOLD_LIFE',
   title: 'Is the mold young enough to come off without a tear?',
+  when: 'mold',
   facts: ['siliconeCure', 'moldMadeOn', 'today'],
   source: COMMON_PRACTICE,
   rule(facts) {

@@ -5,6 +5,7 @@ export type PaintCase = 'no paint' | 'flexible' | 'stiff';
 export const PAINT_FLEX: Check<PaintCase> = {
   code: 'PAINT_FLEX',
   title: 'Does the paint bend with the foam?',
+  when: 'mold',
   facts: ['willPaint', 'paintIsFlexible'],
   source: COMMON_PRACTICE,
   rule(facts) {

@@ -11,6 +11,7 @@ const stopShare = CHECK_FIGURES.pigmentStop.value;
 export const PIGMENT: Check<PigmentCase> = {
   code: 'PIGMENT',
   title: 'Does the foam bear the pigment?',
+  when: 'both',
   facts: ['pigmentKind', 'pigmentShare'],
   source:
     'limits: common practice, no source. The surfactant that holds the cells: Zhang, Macosko, Davis, Nikolov, Wasan, J. Colloid Interface Sci. 215 (1999) 270-279; that silicone oil displaces it: from memory, not verified. Gas from water: derived.',

@@ -5,6 +5,7 @@ export type ReleaseCase = 'no paint' | 'silicone-free' | 'no release' | 'wash it
 export const RELEASE_FOR_PAINT: Check<ReleaseCase> = {
   code: 'RELEASE_FOR_PAINT',
   title: 'Will paint hold over what the release leaves behind?',
+  when: 'mold',
   facts: ['willPaint', 'release'],
   source: COMMON_PRACTICE,
   rule(facts) {

@@ -1,6 +1,5 @@
 import { ask, COMMON_PRACTICE, contradicts, fine, look, stop, type Check } from './check';
-import { wholeMonths } from './dates';
-import { NOT_YET } from './facts';
+import { NOT_YET, wholeMonths } from './dates';
 import { CHECK_FIGURES } from './figures';
 
 export type ShelfCase = 'unopened' | 'fresh' | 'aging' | 'old, patch cured' | 'old';
@@ -11,6 +10,7 @@ const stopMonths = CHECK_FIGURES.openedStop.value;
 export const SHELF_LIFE: Check<ShelfCase> = {
   code: 'SHELF_LIFE',
   title: 'Is the opened silicone still young enough?',
+  when: 'mold',
   facts: ['siliconeOpenedOn', 'today', 'patchTested'],
   source: COMMON_PRACTICE,
   rule(facts) {

@@ -9,6 +9,7 @@ const limitMm = CHECK_FIGURES.thickSection.value;
 export const THICK_CONDENSATION: Check<ThickCase> = {
   code: 'THICK_CONDENSATION',
   title: 'Does the silicone cure through its thickest place in the usual time?',
+  when: 'mold',
   facts: ['siliconeCure', 'thickestMm'],
   source: `that thick sections are slow: ${COMMON_PRACTICE}; the limit: ${CHECK_FIGURES.thickSection.from}`,
   rule(facts) {

@@ -16,3 +16,4 @@ export type { SizeDoubts } from './sizeDoubts';
 export type { SizeOptions } from './sizeOptions';
 export { sizeScan, type Size } from './sizeScan';
 export * from './mold';
+export * from './pour';

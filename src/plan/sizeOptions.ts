@@ -21,4 +21,6 @@ export interface SizeOptions {
   /** Looked at while the field works, about every 10 ms; true ends in STOPPED. */
   shouldStop?: () => boolean;
   onProgress?: (share: number) => void;
+  /** Also the area of the shadow along this axis: what pressure pushes a mold apart on that opens that way. */
+  shadowAlong?: 'x' | 'y' | 'z';
 }

@@ -2,12 +2,14 @@ import type { Assumption, Estimate, Source } from '../estimate';
 import { good, type Outcome, type Problem } from '../problem';
 import {
   findFloor,
+  silhouetteOf,
   type CutPlane,
   type Floor,
   type Rim,
   type ScanFile,
   type SolidMeasure,
   type UpAxis,
+  type Vector,
 } from '../geometry';
 import { settleSolid, type SettledSolid } from './settleSolid';
 import type { Scale } from './scale';
@@ -34,6 +36,8 @@ export interface Size {
   floor?: Floor;
   /** Only where offsets were asked for and the scan has a surface to measure them from. */
   offsets?: Offsets;
+  /** Only where it was asked for. */
+  shadowCm2?: number;
   /** The cuts as they were made, mm on the placed piece's own zero. */
   cuts: CutPlane[];
   assumptions: Assumption[];
@@ -52,12 +56,14 @@ const SOLID_PROGRESS = 0.4;
  * const size = scan.ok ? sizeScan(scan.value, { up: '+y', taped: [{ along: 'tall', lengthMm: 290 }] }) : scan;
  */
 export function sizeScan(scan: ScanFile, options: SizeOptions = {}): Outcome<Size> {
-  const share = wantsOffsets(options) ? SOLID_PROGRESS : 1;
-  const settled = settleSolid(scan, {
-    ...options,
-    onProgress: (done) => options.onProgress?.(share * done),
-  });
+  const settled = settleForSize(scan, options);
   return settled.ok ? sizeSettled(scan, settled.value, options) : settled;
+}
+
+/** A scan settled as the first part of its size: its progress leaves room for the offsets. Errors: those of `settleSolid`. */
+export function settleForSize(scan: ScanFile, options: SizeOptions): Outcome<SettledSolid> {
+  const share = wantsOffsets(options) ? SOLID_PROGRESS : 1;
+  return settleSolid(scan, { ...options, onProgress: (done) => options.onProgress?.(share * done) });
 }
 
 /** The same for a scan that is settled already. Errors: those of `measureOffsets`. */
@@ -97,6 +103,7 @@ export function sizeSettled(
     findings: [],
     ...(offsets.value === undefined ? {} : { offsets: offsets.value }),
     ...(floor === undefined ? {} : { floor }),
+    ...(options.shadowAlong === undefined ? {} : { shadowCm2: shadowOf(solid, options.shadowAlong) }),
   };
   const findings = sizeFindings({
     scan,
@@ -110,6 +117,11 @@ export function sizeSettled(
     offsetsWanted: wantsOffsets(options),
   });
   return good({ ...size, findings });
+}
+
+function shadowOf({ chain }: SolidMeasure, along: 'x' | 'y' | 'z'): number {
+  const direction = [0, 0, 0].map((_, axis) => Number('xyz'[axis] === along)) as unknown as Vector;
+  return silhouetteOf(chain, { direction }).areaMm2 / 100;
 }
 
 const ACCURACY_ASSUMED: Assumption = { name: 'accuracy', value: 'normal', unit: '', from: 'assumed' };

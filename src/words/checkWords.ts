@@ -7,11 +7,41 @@ import type { ReleaseCase } from '../checks/releaseForPaint';
 import type { ShelfCase } from '../checks/shelfLife';
 import type { ThickCase } from '../checks/thickCondensation';
 import type { CheckCode } from '../problem';
-import { CURE_WORDS } from './cureWords';
-import { notChecked } from './factWords';
+import { monthsAgo, monthsOver } from './ageWords';
+import { byCase, type Words } from './byCase';
+import { CURE_WORDS, riskWords } from './cureWords';
+import {
+  AIR_WORDS,
+  CUP_TEST_WORDS,
+  CUP_WORDS,
+  FOAM_AGE_WORDS,
+  MIXING_WORDS,
+  PACK_WORDS,
+  RATIO_ORDER_WORDS,
+  SCALE_WORDS,
+  SHORT_FILL_WORDS,
+  WINDOW_WORDS,
+  windowStake,
+} from './foamCheckWords';
+import {
+  dampStake,
+  DAMP_WORDS,
+  exothermStake,
+  EXOTHERM_WORDS,
+  fireStake,
+  FIRE_WORDS,
+  moldTempStake,
+  MOLD_TEMP_WORDS,
+  openingStake,
+  OPENING_WORDS,
+  PANEL_WORDS,
+  plugStake,
+  PLUG_WORDS,
+  sealedStake,
+  SEALED_WORDS,
+  STRAP_WORDS,
+} from './moldCheckWords';
 import { amount, counted, percent, type Sentence, type Values } from './sentence';
-
-type Words<Case extends string> = Readonly<Record<Case, (v: Values) => Sentence>>;
 
 const GLOVE_WORDS: Words<GloveCase> = {
   right: (v) => ({
@@ -139,7 +169,7 @@ const PIGMENT_WORDS: Words<PigmentCase> = {
     hint: 'Use a dry paste in polyol or plasticizer, made for polyurethane.',
   }),
   water: (v) => ({
-    text: `Water in the pigment reacts with part A: each gram of it makes ${amount(v.gasLPerG, 3)} liters of gas and uses up isocyanate.`,
+    text: `Water in the pigment, as in acrylic color, reacts with part A: each gram of it makes ${amount(v.gasLPerG, 3)} liters of gas and uses up isocyanate.`,
     hint: 'Never in the mix, at any amount. Use a dry paste in polyol or plasticizer, made for polyurethane.',
   }),
   little: (v) => ({
@@ -161,7 +191,7 @@ const PIGMENT_WORDS: Words<PigmentCase> = {
 };
 
 export const CHECK_WORDS: Record<CheckCode, (v: Values) => Sentence> = {
-  CURE_INHIBITION: byCase(CURE_WORDS satisfies Words<CureCase>),
+  CURE_INHIBITION: byCase(CURE_WORDS satisfies Words<CureCase>, riskWords),
   GLOVES: byCase(GLOVE_WORDS),
   THICK_CONDENSATION: byCase(THICK_WORDS),
   SHELF_LIFE: byCase(SHELF_WORDS),
@@ -169,26 +199,26 @@ export const CHECK_WORDS: Record<CheckCode, (v: Values) => Sentence> = {
   PIGMENT: byCase(PIGMENT_WORDS),
   RELEASE_FOR_PAINT: byCase(RELEASE_WORDS),
   PAINT_FLEX: byCase(PAINT_WORDS),
+  CUP_TEST_TODAY: byCase(CUP_TEST_WORDS),
+  FOAM_AGE: byCase(FOAM_AGE_WORDS),
+  AIR_PRESSURE: byCase(AIR_WORDS),
+  RATIO_ORDER: byCase(RATIO_ORDER_WORDS),
+  SCALE_STEP: byCase(SCALE_WORDS),
+  PACK_RANGE: byCase(PACK_WORDS),
+  SHORT_FILL_RISK: byCase(SHORT_FILL_WORDS),
+  CUP_ROOM: byCase(CUP_WORDS),
+  MIXING_METHOD: byCase(MIXING_WORDS),
+  POUR_WINDOW: byCase(WINDOW_WORDS, windowStake),
+  MOLD_TEMPERATURE: byCase(MOLD_TEMP_WORDS, moldTempStake),
+  MOLD_DAMP: byCase(DAMP_WORDS, dampStake),
+  MOLD_SEALED: byCase(SEALED_WORDS, sealedStake),
+  JACKET_PANELS: byCase(PANEL_WORDS),
+  STRAP_LOAD: byCase(STRAP_WORDS),
+  PLUG_FORCE: byCase(PLUG_WORDS, plugStake),
+  EXOTHERM: byCase(EXOTHERM_WORDS, exothermStake),
+  OPENING_TIME: byCase(OPENING_WORDS, openingStake),
+  FIRE_RATING: byCase(FIRE_WORDS, fireStake),
 };
-
-/** The case that the check met is in the values; each check has its own closed list of them. */
-function byCase(words: Words<string>): (v: Values) => Sentence {
-  return (v) => {
-    if (v.because === 'not checked') return notChecked(v);
-    const sentence = words[String(v.because)];
-    if (sentence === undefined) throw new Error(`checkWords: expected a case of the check, got ${v.because}`);
-    return sentence(v);
-  };
-}
-
-const monthsAgo = (v: Values): string =>
-  v.months === 0 ? 'less than a month ago' : `${counted(v.months, 'month')} ago`;
-
-function monthsOver(v: Values): string {
-  const over = Number(v.months) - Number(v.stopMonths);
-  const limit = counted(v.stopMonths, 'month');
-  return over === 0 ? `past the limit of ${limit}` : `${counted(over, 'month')} past the limit of ${limit}`;
-}
 
 function years(v: Values): string {
   const months = Math.round(12 * Number(v.years));

@@ -1,9 +1,11 @@
 import type { FactName } from '../checks';
-import { riskWords } from './cureWords';
+import { POUR_FACT_WORDS } from './pourFactWords';
+import type { FactWords } from './factWord';
 import type { Sentence, Values } from './sentence';
 
 /** What a missing fact is, after "Not checked:", and what to enter for it. */
-const FACT_WORDS: Readonly<Record<FactName, { what: string; enter: string }>> = {
+const FACT_WORDS: Readonly<Record<FactName, FactWords>> = {
+  ...POUR_FACT_WORDS,
   siliconeCure: {
     what: 'which silicone cure it is',
     enter: 'silicone cure, condensation or addition, as the data sheet says',
@@ -42,15 +44,17 @@ const FACT_WORDS: Readonly<Record<FactName, { what: string; enter: string }>> = 
   },
 };
 
-/** A check that waits for facts: names them, says what to enter, and what is known to be at stake. */
-export function notChecked(v: Values): Sentence {
+/** A check that waits for facts: names them, says what to enter, and what is known to be at stake, as a sentence. */
+export function notChecked(v: Values, stake: string | undefined): Sentence {
   const [missing, unusable] = [factsOf(v.missing), factsOf(v.unusable)];
   const first = unusable[0];
   const wrong = first === undefined ? [] : [`${FACT_WORDS[first].what} ("${v.said}" cannot be used)`];
   const text = `Not checked: ${[...wrong, ...missing.map((name) => FACT_WORDS[name].what)].join('; ')}.`;
   const enter = [...unusable, ...missing].map((name) => FACT_WORDS[name].enter);
-  const stake = riskWords(v);
-  return { text: stake === undefined ? text : `${text} ${stake}`, hint: `Enter: ${enter.join('; ')}.` };
+  return {
+    text: stake === undefined ? text : `${text} ${stake}`,
+    hint: `Enter: ${[...new Set(enter)].join('; ')}.`,
+  };
 }
 
 const factsOf = (names: number | string | undefined): FactName[] =>

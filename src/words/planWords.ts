@@ -33,6 +33,19 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     text: `Voxels of ${amount(v.voxelMm, 2)} mm are too coarse for this piece: its range would not be right.`,
     hint: `Take voxels of ${amount(v.largestMm, 2)} mm or less.`,
   }),
+  CORE_OUTSIDE: (v) => ({
+    text: `The core sticks out of the outer surface by ${amount(v.outsideMm, 2)} mm.`,
+    hint: 'Check that both scans have the same zero, up and unit; move or shrink the core.',
+  }),
+  CORE_WALL: (v) => ({
+    text: `The thinnest wall between core and outer surface is ${amount(v.thinnestMm, 3)} mm.`,
+    hint:
+      Number(v.thinnestMm) < Number(v.stopMm)
+        ? `Foam under ${amount(v.stopMm)} mm tears on the way out (common practice, no source): make the core smaller or move it.`
+        : Number(v.thinnestMm) < Number(v.lookMm)
+          ? `Under ${amount(v.lookMm)} mm it is weak: free it before the pull.`
+          : 'Thick enough.',
+  }),
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
   NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
   CANNOT_READ_FILE: (v) => ({

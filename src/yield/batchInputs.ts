@@ -29,6 +29,8 @@ export interface BatchInputs {
   riserCm3?: Given;
   /** Scan, closure and shrink between the file and the mold, as a share of the cavity. */
   uScanToMoldShare?: Given;
+  /** Doubt of the density by the air pressure of the day, as a share, where that pressure is known. */
+  uStationPressureShare?: Given;
   freeRiseKgM3: GivenFreeRise;
   minFillKgM3?: Given;
   liquidKgM3?: Given;
@@ -81,6 +83,7 @@ const BOUNDS: readonly (readonly [GivenInput, BoundedInput])[] = [
   ['cavityCm3', 'cavityCm3'],
   ['riserCm3', 'riserCm3'],
   ['uScanToMoldShare', 'uShare'],
+  ['uStationPressureShare', 'uShare'],
   ['freeRiseKgM3', 'freeRiseKgM3'],
   ['minFillKgM3', 'minFillKgM3'],
   ['liquidKgM3', 'liquidKgM3'],

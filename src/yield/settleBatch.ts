@@ -113,7 +113,9 @@ function settleUncertainties({
         : note('u_free_rise', cupTested ? RULES.uFreeRiseCup : RULES.uFreeRiseLabel),
     cavityCm3: cavityU(inputs, note),
     // A cup test of the day has risen under the pressure of the day: counting it again would count it twice.
-    stationPressureShare: cupTested ? 0 : note('u_station_pressure', RULES.uStationPressure),
+    stationPressureShare: cupTested
+      ? 0
+      : (inputs.uStationPressureShare?.value ?? note('u_station_pressure', RULES.uStationPressure)),
     riserCm3: orNoted(inputs.riserCm3, () =>
       mass.riserCm3 === 0 ? 0 : mass.riserCm3 * note('u_riser', RULES.uRiser),
     ),

@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { CHECKS, runCheck, runChecks } from '../../src/checks';
-import type { MaterialFacts } from '../../src/checks';
+import { CHECKS, runCheck } from '../../src/checks';
+import type { CheckFacts } from '../../src/checks';
 import { finding, type CheckCode } from '../../src/problem';
 import { CHECK_WORDS } from '../../src/words/checkWords';
 import { say } from '../../src/words/say';
 import { everyCase } from '../support/everyCase';
 
-const words = (code: CheckCode, facts: MaterialFacts): string => {
-  const { text, hint } = say(runChecks(facts).find((problem) => problem.code === code)!);
+const words = (code: CheckCode, facts: CheckFacts): string => {
+  const { text, hint } = say(
+    runCheck(
+      CHECKS.find((check) => check.code === code)!,
+      facts,
+    ),
+  );
   return `${text} ${hint}`;
 };
 
@@ -42,14 +47,14 @@ describe('each check in words', () => {
   });
 
   it('a stop says by how much and what to do now', () => {
-    const coat: MaterialFacts = {
+    const coat: CheckFacts = {
       siliconeCure: 'addition',
       sculptSurface: 'sulfur clay',
       barrierCoat: true,
       barrierDryMin: 20,
     };
     expect(words('CURE_INHIBITION', coat)).toMatch(/20 of 30 min.*another 10 min/);
-    const old: MaterialFacts = { siliconeOpenedOn: '2024-03-10', today: '2025-06-10', patchTested: false };
+    const old: CheckFacts = { siliconeOpenedOn: '2024-03-10', today: '2025-06-10', patchTested: false };
     expect(words('SHELF_LIFE', old)).toMatch(
       /15 months ago, 3 months past the limit of 12 months.*patch test/,
     );

@@ -24,6 +24,7 @@ export interface Truth {
   file_volume_mm3?: number;
   board?: { top_mm: number; noise_mm: number; size_mm: [number, number, number] };
   cavity_mm3?: number;
+  side_wall?: { shifted: { mm: number; at_mm: [number, number, number] } };
   scale?: number;
   tape_wide_mm?: number;
   with_fin_volume_mm3?: number;

@@ -16,9 +16,9 @@ import {
 } from '../../geometry';
 import { good, type Outcome } from '../../problem';
 import { chooseVoxel, type Accuracy, type VoxelChoice } from '../chooseVoxel';
-import { settleSolid, type SettledSolid } from '../settleSolid';
+import type { SettledSolid } from '../settleSolid';
 import type { SizeOptions } from '../sizeOptions';
-import { sizeSettled, type Size } from '../sizeScan';
+import { settleForSize, sizeSettled, type Size } from '../sizeScan';
 
 /**
  * A scan laid out for molds: measured once, stood on its board, with a field around it that is built when a type first asks for one and kept for the
@@ -60,7 +60,7 @@ export function openMoldBench(
   scan: ScanFile,
   options: SizeOptions = {},
 ): Outcome<{ size: Size; bench: MoldBench }> {
-  const settled = settleSolid(scan, options);
+  const settled = settleForSize(scan, options);
   if (!settled.ok) return settled;
   const size = sizeSettled(scan, settled.value, options);
   if (!size.ok) return size;

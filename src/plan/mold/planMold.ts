@@ -119,12 +119,15 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
       ...process.value.findings,
       ...around.value.findings,
       ...casting.value.findings,
-      ...runChecks({
-        ...(ask.silicone?.cure === undefined ? {} : { siliconeCure: ask.silicone.cure }),
-        ...(ask.silicone?.openedOn === undefined ? {} : { siliconeOpenedOn: ask.silicone.openedOn }),
-        thickestMm: shape.value.thickestMm,
-        ...ask.facts,
-      }),
+      ...runChecks(
+        {
+          ...(ask.silicone?.cure === undefined ? {} : { siliconeCure: ask.silicone.cure }),
+          ...(ask.silicone?.openedOn === undefined ? {} : { siliconeOpenedOn: ask.silicone.openedOn }),
+          thickestMm: shape.value.thickestMm,
+          ...ask.facts,
+        },
+        'mold',
+      ),
     ],
   });
 }
