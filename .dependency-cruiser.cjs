@@ -11,6 +11,7 @@ const LAYERS = {
   plan: ['geometry', 'yield', 'checks', 'units', 'problem', 'estimate'],
   job: ['yield', 'units', 'problem', 'estimate'],
   words: ['plan', 'yield', 'checks', 'units', 'problem', 'estimate'],
+  sheet: ['words', 'plan', 'yield', 'checks', 'units', 'problem', 'estimate'],
   worker: ['plan', 'geometry', 'yield', 'checks', 'job', 'words', 'units', 'problem', 'estimate'],
   viewer: ['geometry', 'units', 'problem', 'estimate'],
   app: [
@@ -18,6 +19,7 @@ const LAYERS = {
     'viewer',
     'store',
     'job',
+    'sheet',
     'words',
     'plan',
     'geometry',
@@ -27,10 +29,10 @@ const LAYERS = {
     'problem',
     'estimate',
   ],
-  cli: ['plan', 'job', 'geometry', 'yield', 'checks', 'words', 'units', 'problem', 'estimate'],
+  cli: ['plan', 'job', 'sheet', 'geometry', 'yield', 'checks', 'words', 'units', 'problem', 'estimate'],
 };
 
-const PURE = '^src/(units|yield|geometry|checks|plan|job|words)/|^src/(problem|estimate|index)\\.ts$';
+const PURE = '^src/(units|yield|geometry|checks|plan|job|words|sheet)/|^src/(problem|estimate|index)\\.ts$';
 
 const layerRules = Object.entries(LAYERS).map(([room, allowed]) => ({
   name: `layer-${room}`,

@@ -9,4 +9,5 @@ export * from './plan';
 export { offsetSurface } from './plan/offsetSurface';
 export { readShop, foamNamed, siliconeNamed, stockOf, type Shop } from './job/shop';
 export * from './checks';
+export { pourSheet, type SheetMeta } from './sheet';
 export { say } from './words/say';

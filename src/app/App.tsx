@@ -43,7 +43,7 @@ export function App() {
     {
       id: 'batch',
       name: 'Batch',
-      mark: stepMark(pourNow(ticket).state === 'answered', batchMarks(ticket, cardOf(ticket))),
+      mark: stepMark(pourNow(ticket).state === 'answered', Object.values(batchMarks(ticket, cardOf(ticket)))),
     },
   ];
   return (

@@ -9,6 +9,7 @@ import './styles/fields.css';
 import './styles/tables.css';
 import './styles/grams.css';
 import './styles/mold.css';
+import './styles/pour.css';
 import './styles/picture.css';
 
 const root = document.getElementById('root');

@@ -37,18 +37,6 @@ export const BATCH_OPTIONS: readonly OptionSpec[] = [
   { flags: '--scale-step <mass>', about: 'step of the scale (bare number: g)' },
 ];
 
-export const LATER_BATCH_OPTIONS: readonly OptionSpec[] = [
-  '--core <scan>',
-  '--core-offset <length>',
-  '--armature <volume>',
-  '--room <temperature>',
-  '--mold-temp <temperature>',
-  '--pressure <pressure>',
-  '--altitude <length>',
-  '--cup-volume <volume>',
-  '--mixers <count>',
-].map((flags) => ({ flags, about: 'not built yet' }));
-
 interface Numeric {
   key:
     | 'riserCm3'
@@ -82,11 +70,20 @@ const NUMERIC: readonly Numeric[] = [
 
 export type FoamAndChoices = Omit<PourInputs, 'cavity'>;
 
+/** What of the batch the call says, with the card and the shop it was read from. */
+export interface BatchCall {
+  choices: FoamAndChoices;
+  card?: FoamCard;
+  shop?: Shop;
+}
+
 /** Everything about the foam and the pour that the call says; the cavity is the caller's. */
-export function batchOptions(options: OptionValues, io: Io): Outcome<FoamAndChoices> {
+export function batchOptions(options: OptionValues, io: Io): Outcome<BatchCall> {
   const shop = shopOption(options, io);
   if (!shop.ok) return shop;
-  const foam = foamOption(options, shop.value);
+  const card = cardOption(options, shop.value);
+  if (!card.ok) return card;
+  const foam = foamOption(options, card.value);
   if (!foam.ok) return foam;
   const chosen: Partial<Record<Numeric['key'], Given>> = {};
   for (const { key, option, kind, bareUnit, allowZero } of NUMERIC) {
@@ -99,7 +96,11 @@ export function batchOptions(options: OptionValues, io: Io): Outcome<FoamAndChoi
       from: key === 'packFactor' || key === 'shortFillChance' ? 'chosen' : 'given',
     };
   }
-  return good({ ...foam.value, ...scaleOf(shop.value), ...chosen });
+  return good({
+    choices: { ...foam.value, ...scaleOf(shop.value), ...chosen },
+    ...(card.value === undefined ? {} : { card: card.value }),
+    ...(shop.value === undefined ? {} : { shop: shop.value }),
+  });
 }
 
 /** The scale of the shop; a step that is typed wins over its own. */
@@ -126,16 +127,14 @@ export function shopOption(options: OptionValues, io: Io): Outcome<Shop | undefi
 }
 
 /** The foam by its card, by its figures, or the card with figures that win over it. */
-function foamOption(options: OptionValues, shop: Shop | undefined): Outcome<FoamAndChoices> {
-  const card = cardOption(options, shop);
-  if (!card.ok) return card;
-  const densities = partDensities(options, card.value);
+function foamOption(options: OptionValues, card: FoamCard | undefined): Outcome<FoamAndChoices> {
+  const densities = partDensities(options, card);
   if (!densities.ok) return densities;
-  const freeRise = freeRiseOption(options, card.value);
+  const freeRise = freeRiseOption(options, card);
   if (!freeRise.ok) return freeRise;
-  const ratio = mixRatio(options, card.value);
+  const ratio = mixRatio(options, card);
   if (!ratio.ok) return ratio;
-  const liquid = card.value?.liquidDensityKgM3;
+  const liquid = card?.liquidDensityKgM3;
   return good({
     freeRiseKgM3: freeRise.value,
     ratio: ratio.value,

@@ -19,7 +19,13 @@ export interface CommandSpec {
   operands?: string;
   about: string;
   options: readonly OptionSpec[];
-  run: (call: { operands: string[]; options: OptionValues; io: Io }) => ExitCode | Promise<ExitCode>;
+  run: (call: {
+    operands: string[];
+    options: OptionValues;
+    io: Io;
+    /** Of the program. */
+    version: string;
+  }) => ExitCode | Promise<ExitCode>;
 }
 
 /** Options that every command takes. */

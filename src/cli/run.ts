@@ -25,6 +25,7 @@ export function run(args: readonly string[], io: Io, version: string): ExitCode 
         exit = ended;
       },
       io,
+      version,
     );
   try {
     program.parse(args, { from: 'user' });
@@ -57,7 +58,7 @@ function cannotWrite(fault: unknown, args: readonly string[], io: Io): ExitCode 
 
 type Done = (exit: ExitCode | Promise<ExitCode>) => void;
 
-function addCommand(program: Command, spec: CommandSpec, done: Done, io: Io): void {
+function addCommand(program: Command, spec: CommandSpec, done: Done, io: Io, version: string): void {
   const command = program
     .command(`${spec.name}${spec.operands === undefined ? '' : ` ${spec.operands}`}`)
     .description(spec.about);
@@ -67,7 +68,7 @@ function addCommand(program: Command, spec: CommandSpec, done: Done, io: Io): vo
       .slice(0, -2)
       .flat()
       .filter((x): x is string => typeof x === 'string');
-    done(spec.run({ operands, options: params[params.length - 2] as OptionValues, io }));
+    done(spec.run({ operands, options: params[params.length - 2] as OptionValues, io, version }));
   });
 }
 

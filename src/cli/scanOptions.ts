@@ -53,14 +53,6 @@ export const FIELD_OPTIONS: readonly OptionSpec[] = [
   { flags: '--surface <file>', about: 'also writes the surface of the one offset asked for (.stl, .3mf)' },
 ];
 
-export function notBuiltYet(options: OptionValues, later: readonly OptionSpec[]): Outcome<true> {
-  for (const { flags } of later) {
-    const name = nameOfFlags(flags);
-    if (options[keyOf(name)] !== undefined) return bad('NOT_BUILT_YET', { what: `--${name}` });
-  }
-  return good(true);
-}
-
 /** The first option that was given though there is no scan it could be about. */
 export const scanOptionGiven = (options: OptionValues): string | undefined =>
   SCAN_OPTIONS.map(({ flags }) => nameOfFlags(flags)).find((name) => options[keyOf(name)] !== undefined);

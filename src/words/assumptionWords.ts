@@ -60,6 +60,20 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   clay_density_kg_m3: 'density of the clay',
   texture_factor: 'real surface over that of the scan',
   adhesive_g_per_m2: 'glue on each face of a seam',
+  cup_fill: 'liquid in the mixing cup, of its volume',
+  mixers: 'persons who mix at the same time',
+  pour_rate: 'mix poured',
+  pour_margin: 'margin before the mix creams',
+  strap_tension: 'what a strap is tightened to',
+  strap_friction: 'friction of the straps',
+  strap_wrap_degrees: 'wrap of a strap from buckle to far crossing',
+  strap_loss: 'tension that straps lose',
+  skin_depth_mm: 'depth of the skin of the casting',
+  skin_over_core: 'density of the skin over that of the core',
+  pack_margin: 'margin of the pack beyond the skin',
+  drop_g: 'mass of a drop',
+  surroundings: 'what the mold is warmed in',
+  warm_sides: 'faces of the mold in the warm air',
 };
 
 /** What a value of a name means, where the number or the word alone does not say it. */

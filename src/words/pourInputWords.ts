@@ -23,6 +23,7 @@ export const POUR_INPUT_WORDS: Readonly<
   peakKPa: 'Peak pressure',
   trappedCm3: 'Trapped air',
 
+  lidCm2: 'Area of the plug or lid',
   projectedCm2: 'Area of the shadow across the parting',
   lidG: 'Mass of the lid',
   safety: 'Safety factor',

@@ -1,8 +1,8 @@
 import { readScan, type Crew, type ScanFile } from '../geometry';
-import { planPour } from '../plan';
 import { good, type Outcome } from '../problem';
 import { moldsWish, type KnownMolds } from './molds';
 import { drawPicture } from './picture';
+import { pourWish } from './pour';
 import type { Answers, Kind, Opened, Request, SizeWish } from './protocol';
 import { sizeWish, type Help, type Measured } from './sizeWish';
 
@@ -30,7 +30,7 @@ export function answer(
       return measured.ok ? good(measured.value.sized) : measured;
     }
     case 'pour':
-      return planPour(request.inputs);
+      return pourWish(request.ask);
     case 'mold': {
       const measured = measure(desk, request.wish, {});
       return measured.ok ? moldsWish(measured.value, request.ask, withCrew(desk, help)) : measured;

@@ -8,7 +8,7 @@ import type {
   SizeWish,
   ToWorker,
 } from './protocol';
-import type { PourInputs } from '../plan';
+import type { PourAsk } from '../plan';
 
 /** A file the page holds on to, so that a worker that was stopped can be given it again. */
 export interface ScanSource {
@@ -31,7 +31,7 @@ export type Ended<T> =
 export interface Engine {
   open(source: ScanSource): Promise<Ended<Answers['open']>>;
   size(wish: SizeWish): Promise<Ended<Answers['size']>>;
-  pour(inputs: PourInputs): Promise<Ended<Answers['pour']>>;
+  pour(ask: PourAsk): Promise<Ended<Answers['pour']>>;
   /** Takes seconds: where memory can be shared, everything else goes first and it is begun again after. */
   mold(wish: SizeWish, ask: MoldsAsk): Promise<Ended<Answers['mold']>>;
   picture(place: PicturePlace): Promise<Ended<Answers['picture']>>;
@@ -152,7 +152,7 @@ export function createEngine(
     open: (source) =>
       submit('open', async () => ({ kind: 'open', name: source.name, bytes: await source.bytes() }), source),
     size: (wish) => submit('size', () => Promise.resolve({ kind: 'size', wish })),
-    pour: (inputs) => submit('pour', () => Promise.resolve({ kind: 'pour', inputs })),
+    pour: (ask) => submit('pour', () => Promise.resolve({ kind: 'pour', ask })),
     mold: (wish, ask) => submit('mold', () => Promise.resolve({ kind: 'mold', wish, ask })),
     picture: (place) => submit('picture', () => Promise.resolve({ kind: 'picture', place })),
     cancel: stop,

@@ -1,12 +1,13 @@
 import type { Outcome, Problem } from '../problem';
 import type { MoldKey, MoldWish, UpAxis } from '../geometry';
-import type { Accuracy, FileUnit, Mold, MoldAsk, Pour, PourInputs, Size, TapedExtent } from '../plan';
+import type { Accuracy, FileUnit, Mold, MoldAsk, PourAsk, Size, TapedExtent } from '../plan';
+import type { PourOnPage } from './pour';
 
 /** What the page and the worker say to each other. Plain data only; large buffers are transferred, not copied. */
 export type Request =
   | { kind: 'open'; name: string; bytes: ArrayBuffer }
   | { kind: 'size'; wish: SizeWish }
-  | { kind: 'pour'; inputs: PourInputs }
+  | { kind: 'pour'; ask: PourAsk }
   | { kind: 'mold'; wish: SizeWish; ask: MoldsAsk }
   | { kind: 'picture'; place: PicturePlace };
 
@@ -16,7 +17,7 @@ export type Kind = Request['kind'];
 export interface Answers {
   open: Outcome<Opened>;
   size: Outcome<Sized>;
-  pour: Outcome<Pour>;
+  pour: Outcome<PourOnPage>;
   mold: Outcome<MoldOfType[]>;
   picture: Outcome<Picture>;
 }

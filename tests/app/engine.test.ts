@@ -38,10 +38,12 @@ class HeldWorker implements WorkerLike {
   }
 }
 
-const pourInputs = {
-  cavity: { volumeCm3: { value: 1000, from: 'given' } },
-  freeRiseKgM3: { value: 96, from: 'data-sheet' },
-  ratio: { a: 100, b: 55, by: 'mass' },
+const pourAsk = {
+  pour: {
+    cavity: { volumeCm3: { value: 1000, from: 'given' } },
+    freeRiseKgM3: { value: 96, from: 'data-sheet' },
+    ratio: { a: 100, b: 55, by: 'mass' },
+  },
 } as const;
 const cube = { name: 'cube.stl', bytes: () => Promise.resolve(stlBytes(box([10, 10, 10])).slice().buffer) };
 const broken = { name: 'broken.stl', bytes: () => Promise.resolve(new ArrayBuffer(10)) };
@@ -139,7 +141,7 @@ describe('the engine behind the page', () => {
     const molds = engine.mold({ fileUnit: 'cm' }, { settings: { block: {} } });
     await settle();
     expect([kinds(), worker.inbox[0]!.stop![0]]).toEqual([['mold'], 0]);
-    const poured = engine.pour(pourInputs);
+    const poured = engine.pour(pourAsk);
     expect(worker.inbox[0]!.stop![0]).toBe(1);
     worker.work();
     await settle();

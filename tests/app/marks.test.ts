@@ -11,37 +11,41 @@ describe('marks of Batch', () => {
 
   it('are open while the grams are not current', () => {
     const { ticket } = poured();
-    expect(marksOf(ticket)[4]).not.toBe('open');
-    expect(marksOf(step(ticket, ...type('tape', '210'))).slice(1)).toEqual(['open', 'open', 'open', 'open']);
+    expect(marksOf(ticket).ready).not.toBe('open');
+    const others = Object.entries(marksOf(step(ticket, ...type('tape', '210')))).filter(
+      ([key]) => key !== 'foam',
+    );
+    expect(new Set(others.map(([, mark]) => mark))).toEqual(new Set(['open']));
   });
 
   it.each(['0.9', '3'])('stop at the pack when it is refused: %s', (text) => {
     const { ticket, desk } = poured();
     const refused = settle(step(ticket, ...type('pack', text)), desk);
     expect(pourNow(refused).problem?.code).toBe('PACK_REFUSED');
-    expect([marksOf(refused)[1], marksOf(refused)[3]]).toEqual(['stop', 'stop']);
+    expect([marksOf(refused).pack, marksOf(refused).weigh]).toEqual(['stop', 'stop']);
   });
 
   it('stop at the weighing when the pack says stop', () => {
     const { ticket, desk } = poured();
     const packed = settle(step(ticket, ...type('pack', '2.4')), desk);
-    expect([marksOf(packed)[1], marksOf(packed)[3]]).toEqual(['stop', 'stop']);
+    expect([marksOf(packed).pack, marksOf(packed).weigh]).toEqual(['stop', 'stop']);
   });
 
   it('stop at the foam when it would be no foam', () => {
     const { ticket, desk } = poured();
     const dense = settle(step(ticket, { do: 'type', field: 'freeRise', text: '60' }), desk);
     expect(pourNow(dense).problem?.code).toBe('NOT_A_FOAM');
-    expect(marksOf(dense)[0]).toBe('stop');
+    expect(marksOf(dense).foam).toBe('stop');
   });
 
   it('want a look at a sample ratio the other way round, until the card has another name', () => {
     const { ticket, desk } = poured();
     const tested = step(ticket, { do: 'foam', foam: { from: 'cup-test' } }, ...type('pack', '1.3'));
     const turned = settle(step(tested, ...type('partsA', '55'), ...type('partsB', '100')), desk);
-    for (const question of [0, 3, 4]) expect(['look', 'stop']).toContain(marksOf(turned)[question]);
+    for (const question of ['foam', 'weigh', 'ready'] as const)
+      expect(['look', 'stop']).toContain(marksOf(turned)[question]);
     const own = settle(step(turned, { do: 'foam', foam: { name: 'My own foam' } }), desk);
-    expect(marksOf(own)[0]).toBe('fine');
+    expect(marksOf(own).foam).toBe('fine');
   });
 });
 

@@ -266,22 +266,6 @@ describe('what is refused', () => {
     expect(error!.code).toBe(code);
   });
 
-  it.each([
-    '--core',
-    '--core-offset',
-    '--armature',
-    '--room',
-    '--mold-temp',
-    '--pressure',
-    '--altitude',
-    '--cup-volume',
-    '--mixers',
-  ])('%s: not built yet', (option) => {
-    const { error } = document([...base, option, '1']);
-    expect(error).toMatchObject({ code: 'NOT_BUILT_YET' });
-    expect(error!.text).toContain(option);
-  });
-
   it('strict: exit 6 when a check says Stop', () => {
     const called = call([...base, '--pack', '1.02', '--json']);
     expect(documents(called)[0]!.findings.some((f) => f.status === 'stop')).toBe(true);

@@ -112,7 +112,7 @@ test('the sample ratio the other way round is a check, until the card has a name
   await page.getByLabel(/Parts of A/).fill('55');
   await page.getByLabel(/Parts of B/).fill('100');
   const row = page.getByRole('row').filter({ hasText: 'in the other order' });
-  await expect(row).toContainText('Look');
+  await expect(row).toContainText('Stop');
   await page.getByLabel('Name on the card').fill('Our own foam');
   await expect(row).toHaveCount(0);
   await expect(page.getByText('in the other order')).toHaveCount(0);

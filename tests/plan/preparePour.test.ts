@@ -74,6 +74,26 @@ describe('forces', () => {
   });
 });
 
+it('a pack in the table is under the same air as the pour: its pressure is that of the plan', () => {
+  const { packs, forces, batch } = ready({ air: { altitudeM: 1500 }, packs: { list: [1.3] } });
+  const column = packs!.columns[0]!;
+  expect(batch.packFactor).toBe(1.3);
+  expect('pressureKPa' in column && column.pressureKPa!.value).toBe(forces.pressureKPa.value);
+});
+
+it('a flat panel of 200 mm in 12 mm of plaster may crack (0.31 p (b/t)^2, from memory); one of 60 mm holds', () => {
+  const panel = (panelSpanMm: number) =>
+    ready({ clamp: { jacketMm: 12 }, facts: { panelSpanMm } }).checks.find(
+      (c) => c.code === 'JACKET_PANELS',
+    )!;
+  expect(panel(60).status).toBe('fine');
+  expect(['look', 'stop']).toContain(panel(200).status);
+});
+
+it('a refused plug is named as the plug', () => {
+  expect(problemOf(preparePour({ pour: POUR, clamp: { plugCm2: -1 } })).values.input).toBe('lidCm2');
+});
+
 describe('what is not told', () => {
   it('is not known: core temperature without %NCO, times without a card', () => {
     const { times } = ready();

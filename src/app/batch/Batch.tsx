@@ -1,22 +1,49 @@
+import type { ComponentType } from 'react';
 import type { Problem } from '../../problem';
 import type { AskProps } from '../measure/askProps';
-import type { FieldName } from '../ticket/fields';
-import type { Bench } from '../ticket/useEngine';
 import { ErrorSummary } from '../parts/ErrorSummary';
+import { BenchQuestion } from '../pour/BenchQuestion';
+import { ColorQuestion } from '../pour/ColorQuestion';
+import { CupsQuestion } from '../pour/CupsQuestion';
+import { DayQuestion } from '../pour/DayQuestion';
+import { ForcesQuestion } from '../pour/ForcesQuestion';
+import { ReadyQuestion } from '../pour/ReadyQuestion';
+import { SureQuestion } from '../pour/SureQuestion';
+import { TimesQuestion } from '../pour/TimesQuestion';
+import { WarmQuestion } from '../pour/WarmQuestion';
+import type { FieldName } from '../ticket/fields';
+import { pourNow } from '../ticket/now';
+import { fieldsOfPour } from '../ticket/pourWishes';
+import type { Bench } from '../ticket/useEngine';
 import { cardOf, FIELDS_OF_BATCH } from '../ticket/wishes';
 import { batchProblems } from './batchProblems';
-import { batchMarks } from './marks';
-import { ChecksQuestion } from './ChecksQuestion';
+import type { BatchProps } from './batchProps';
 import { fieldOf } from './fieldProblem';
 import { FoamQuestion } from './FoamQuestion';
 import { LossQuestion } from './LossQuestion';
+import { BATCH_QUESTIONS, batchMarks, type BatchQuestion } from './marks';
 import { PackQuestion } from './PackQuestion';
 import { WeighQuestion } from './WeighQuestion';
 
-const QUESTIONS = [FoamQuestion, PackQuestion, LossQuestion, WeighQuestion, ChecksQuestion];
+const QUESTIONS: Readonly<Record<BatchQuestion, ComponentType<BatchProps>>> = {
+  foam: FoamQuestion,
+  pack: PackQuestion,
+  losses: LossQuestion,
+  day: DayQuestion,
+  weigh: WeighQuestion,
+  cups: CupsQuestion,
+  warm: WarmQuestion,
+  forces: ForcesQuestion,
+  times: TimesQuestion,
+  sure: SureQuestion,
+  colors: ColorQuestion,
+  ready: ReadyQuestion,
+  bench: BenchQuestion,
+};
 
 export function Batch({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
   const card = cardOf(ticket);
+  const pour = pourNow(ticket);
   const problems = batchProblems(ticket, card);
   const problemOf = (field: FieldName): Problem | undefined =>
     problems.find((problem) => fieldOf(problem) === field);
@@ -26,10 +53,22 @@ export function Batch({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { be
       <h2 id="batch-title" tabIndex={-1}>
         Batch
       </h2>
-      <ErrorSummary ticket={ticket} names={FIELDS_OF_BATCH} problemOf={problemOf} />
-      {QUESTIONS.map((Ask, i) => (
-        <Ask key={i} {...{ ticket, dispatch, card, problemOf, bench }} mark={marks[i] ?? 'open'} />
-      ))}
+      <ErrorSummary
+        ticket={ticket}
+        names={[...FIELDS_OF_BATCH, ...fieldsOfPour(ticket)]}
+        problemOf={problemOf}
+      />
+      {BATCH_QUESTIONS.map((key, i) => {
+        const Ask = QUESTIONS[key];
+        return (
+          <Ask
+            key={key}
+            no={i + 1}
+            mark={marks[key]}
+            {...{ ticket, dispatch, card, pour, problemOf, bench }}
+          />
+        );
+      })}
     </section>
   );
 }

@@ -11,12 +11,12 @@ import { SAMPLE_CARDS } from '../ticket/sampleCards';
 import { amount } from '../../words/sentence';
 import type { BatchProps } from './batchProps';
 
-export function FoamQuestion({ ticket, dispatch, mark, card, problemOf }: BatchProps) {
+export function FoamQuestion({ no, ticket, dispatch, mark, card, problemOf }: BatchProps) {
   const { foam } = ticket;
   const field = { ticket, dispatch };
   return (
     <Question
-      no={1}
+      no={no}
       mark={mark}
       ask="Which foam?"
       answer={card?.ok === true ? <CardAnswer card={card.value} /> : <Verdict>No foam yet</Verdict>}

@@ -4,8 +4,11 @@ import { formatGrams, formatRatio } from '../../units';
 import { Letter } from '../parts/Letter';
 import { gramsText } from '../../units';
 
+/** What is weighed into one cup. */
+export type WeighedCup = Pick<Batch, 'ratio' | 'partAG' | 'partBG' | 'totalG' | 'stepG'>;
+
 /** A left, B right at every width; B is weighed first. Below each, what the scale will read. */
-export function GramFigures({ batch }: { batch: Batch }) {
+export function GramFigures({ batch, cups = 1 }: { batch: WeighedCup; cups?: number }) {
   const {
     weighings: [a, b],
     totalG,
@@ -38,7 +41,9 @@ export function GramFigures({ batch }: { batch: Batch }) {
         <p className="sc">scale reads {formatGrams(b.massG, stepG)}; then set it to zero</p>
       </div>
       <p className="all">
-        <b>{gramsText(totalG, stepG)} g together</b>{' '}
+        <b>
+          {gramsText(totalG, stepG)} g {cups > 1 ? `in each of ${cups} cups` : 'together'}
+        </b>{' '}
         <span>
           A:B {formatRatio(batch.ratio)} {batch.ratio.by === 'mass' ? 'by weight' : 'by volume'}
         </span>

@@ -9,12 +9,12 @@ import type { BatchProps } from './batchProps';
 
 const grams = ({ value, from }: Rule) => ({ text: `${value} g`, shown: `${value} g`, basis: from });
 
-export function LossQuestion({ ticket, dispatch, mark, problemOf }: BatchProps) {
+export function LossQuestion({ no, ticket, dispatch, mark, problemOf }: BatchProps) {
   const field = { ticket, dispatch };
   const { state, answer } = pourNow(ticket);
   return (
     <Question
-      no={3}
+      no={no}
       mark={mark}
       ask="What never reaches the mold?"
       busy={state === 'working'}

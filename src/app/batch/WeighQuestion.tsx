@@ -6,12 +6,14 @@ import { Figure, Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
 import { chanceWords } from '../../words/chance';
-import type { Pour } from '../../plan';
+import type { PourOnPage } from '../../worker/pour';
 import { gramsText } from '../../units';
 import { Fault } from '../parts/Fault';
 import { Working } from '../parts/Working';
 import { castingNow, pourNow, sizeNow } from '../ticket/now';
 import { pourByOf } from '../ticket/moldWishes';
+import { textOf, type FieldName } from '../ticket/fields';
+import { unreadOfPart } from '../ticket/pourWishes';
 import { readField } from '../ticket/readField';
 import type { Ticket } from '../ticket/state';
 import { unreadForBatch } from '../ticket/wishes';
@@ -19,23 +21,30 @@ import { rangeText } from '../words/rangeText';
 import { isVolumeStopped } from './marks';
 import type { BatchProps } from './batchProps';
 import { FilledVolume } from './FilledVolume';
-import { GramFigures, GramsToCome } from './GramFigures';
+import { GramFigures, GramsToCome, type WeighedCup } from './GramFigures';
 import { PourSum } from './PourSum';
 
-const ASK = { no: 4, ask: 'What do we weigh?' };
+const ASK = { ask: 'What do we weigh?' };
 
-export function WeighQuestion({ ticket, dispatch, mark, card, bench }: BatchProps) {
+export function WeighQuestion({ no, ticket, dispatch, mark, card, bench }: BatchProps) {
   const pour = pourNow(ticket);
   if (pour.state === 'working')
     return (
-      <Question {...ASK} mark={mark} busy answer={<Working what="the grams" tall />}>
+      <Question {...ASK} no={no} mark={mark} busy answer={<Working what="the grams" tall />}>
         <GramsToCome />
         <FilledVolume ticket={ticket} dispatch={dispatch} />
       </Question>
     );
-  if (pour.answer !== undefined) return <Weighing {...{ ticket, dispatch, mark, card }} pour={pour.answer} />;
+  if (pour.answer !== undefined)
+    return <Weighing {...{ no, ticket, dispatch, mark, card }} pour={pour.answer} />;
   return (
-    <Question {...ASK} mark={mark} answer={<Verdict>No grams yet</Verdict>} because={whyNone(ticket, card)}>
+    <Question
+      {...ASK}
+      no={no}
+      mark={mark}
+      answer={<Verdict>No grams yet</Verdict>}
+      because={whyNone(ticket, card)}
+    >
       {pour.problem !== undefined && <Complaint problem={pour.problem} />}
       {pour.message !== undefined && <Fault message={pour.message} onAgain={bench.again} />}
       <FilledVolume ticket={ticket} dispatch={dispatch} />
@@ -44,22 +53,28 @@ export function WeighQuestion({ ticket, dispatch, mark, card, bench }: BatchProp
 }
 
 function Weighing({
+  no,
   ticket,
   dispatch,
   mark,
   card,
   pour,
-}: Pick<BatchProps, 'ticket' | 'dispatch' | 'mark' | 'card'> & { pour: Pour }) {
-  const { batch, cavityCm3 } = pour;
+}: Pick<BatchProps, 'no' | 'ticket' | 'dispatch' | 'mark' | 'card'> & { pour: PourOnPage }) {
+  const { batch, cavityCm3, cups } = pour;
+  const count = cups.cups.length;
+  const cup: WeighedCup = { ...batch, ...cups.cups[0] };
   const [low, high] = batch.mixedRangeG;
-  const text = rangeText({ value: batch.totalG, low, high }, { step: batch.stepG });
+  // Every cup more keeps one residue more.
+  const moreG = (count - 1) * batch.inputs.residueG;
+  const text = rangeText({ value: cups.totalG, low: low + moreG, high: high + moreG }, { step: batch.stepG });
   return (
     <Question
       {...ASK}
+      no={no}
       mark={mark}
       answer={
         <>
-          <Figure value={gramsText(batch.totalG, batch.stepG)} unit="g" />
+          <Figure value={gramsText(cups.totalG, batch.stepG)} unit="g" />
           <span className="rng">
             {text.low} to {text.high} g would do it, 9 times in 10
           </span>
@@ -77,8 +92,18 @@ function Weighing({
         </Disclosure>
       }
     >
-      <GramFigures batch={batch} />
-      <p className="why">{ratioSentence(ratioSentenceParts(batch))}</p>
+      <GramFigures batch={cup} cups={count} />
+      <p className="why">
+        {count > 1 && (
+          <>
+            <b>
+              {count} cups, {gramsText(cups.totalG, batch.stepG)} g in all:
+            </b>{' '}
+            each keeps its residue, so together they take more than one would. For each cup:{' '}
+          </>
+        )}
+        {ratioSentence(ratioSentenceParts(cup))}
+      </p>
       <p className="why">
         The chance of a short fill is <b>{chanceWords(batch.shortFillChance)}</b>.
       </p>
@@ -88,7 +113,9 @@ function Weighing({
 }
 
 function whyNone(ticket: Ticket, card: BatchProps['card']): string | undefined {
-  const reads = unreadForBatch(ticket).map((name) => readField(name, ticket.fields[name]).kind);
+  const day = unreadOfPart(ticket, 'day');
+  const unread: FieldName[] = [...unreadForBatch(ticket), ...(day === undefined ? [] : [day])];
+  const reads = unread.map((name) => readField(name, textOf(ticket.fields, name)).kind);
   if (reads.includes('ask')) return 'A field above waits for its meaning.';
   if (reads.length > 0) return 'A field above cannot be read.';
   const missing = [

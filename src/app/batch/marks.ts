@@ -2,51 +2,94 @@ import type { Outcome } from '../../problem';
 import type { FoamCard } from '../../yield';
 import { measureMarks } from '../measure/marks';
 import type { Mark } from '../parts/StatusMark';
-import type { OwnField } from '../ticket/fields';
 import { fieldMark } from '../ticket/fieldMark';
+import { textOf, type FieldName } from '../ticket/fields';
 import { pourNow } from '../ticket/now';
+import { readPastText } from '../ticket/past';
+import { valueIn } from '../ticket/readField';
+import { fieldsOfPart } from '../ticket/pourWishes';
 import type { Ticket } from '../ticket/state';
 import { worstFinding, worstMark } from '../words/statuses';
-import { batchChecks, batchProblems } from './batchProblems';
+import { batchChecks, batchFindings, batchProblems } from './batchProblems';
 import { fieldOf } from './fieldProblem';
+import { pourMarks } from '../pour/marks';
 
-const FOAM: readonly OwnField[] = ['freeRise', 'partsA', 'partsB', 'densityA', 'densityB'];
-const PACK: readonly OwnField[] = ['pack'];
-const LOSSES: readonly OwnField[] = ['riser', 'vents', 'residue', 'scaleStep'];
+/** The questions of Batch, in their order on the page. */
+export const BATCH_QUESTIONS = [
+  'foam',
+  'pack',
+  'losses',
+  'day',
+  'weigh',
+  'cups',
+  'warm',
+  'forces',
+  'times',
+  'sure',
+  'colors',
+  'ready',
+  'bench',
+] as const;
+export type BatchQuestion = (typeof BATCH_QUESTIONS)[number];
 
-/** The marks of the questions of Batch, in their order: each the worst of what stands in its section. */
-export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined): Mark[] {
+const FOAM: readonly FieldName[] = ['freeRise', 'partsA', 'partsB', 'densityA', 'densityB'];
+const LOSSES: readonly FieldName[] = ['riser', 'vents', 'residue', 'scaleStep'];
+
+/** The mark of each question of Batch: the worst of what stands in its section. */
+export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined): Record<BatchQuestion, Mark> {
   const pour = pourNow(ticket);
-  const checks = batchChecks(ticket, card);
+  const findings = batchFindings(ticket, card);
   const only = (...codes: string[]): Mark =>
-    checks === undefined ? 'open' : worstFinding(checks.filter(({ code }) => codes.includes(code)));
+    findings === undefined ? 'open' : worstFinding(findings.filter(({ code }) => codes.includes(code)));
   const assumed = (...names: string[]): Mark =>
     pour.answer?.batch.assumptions.some(({ name }) => names.includes(name)) === true ? 'look' : 'open';
-  const byFields = (names: readonly OwnField[]): Mark[] => [
-    ...names.map((name) => fieldMark(name, ticket.fields[name])),
-    ...batchProblems(ticket, card)
+  const problems = batchProblems(ticket, card);
+  const byFields = (names: readonly FieldName[]): Mark[] => [
+    ...names.map((name) => fieldMark(name, textOf(ticket.fields, name))),
+    ...problems
       .filter((problem) => names.some((name) => name === fieldOf(problem)))
       .map(({ status }) => status),
   ];
-  return [
-    worstMark([
+  const checks = batchChecks(ticket, card);
+  const ofPour = pourMarks(pour.answer, only);
+  const part = (name: keyof typeof ofPour): Mark =>
+    worstMark([ofPour[name], ...byFields(fieldsOfPart(ticket, name))]);
+  return {
+    foam: worstMark([
       card?.ok === true ? 'fine' : 'open',
       only('NO_CUP_TEST', 'MIN_FILL_BELOW_FREE_RISE'),
       ...byFields(FOAM),
     ]),
-    worstMark([
+    pack: worstMark([
       only('PACK_UNUSUAL', 'SHORT_FILL_LIKELY', 'MIN_FILL_UNKNOWN'),
       assumed('pack_factor'),
-      ...byFields(PACK),
+      readPastText(ticket.pouring.past).ok ? 'open' : 'stop',
+      ...byFields(['pack', ...fieldsOfPart(ticket, 'prices'), ...fieldsOfPart(ticket, 'skin')]),
     ]),
-    worstMark([
+    losses: worstMark([
       only('RESIDUE_LARGE'),
       assumed('residue_g', 'vents_g', 'riser_cm3', 'scale_step_g'),
       ...byFields(LOSSES),
     ]),
-    weighMark(ticket, card, only),
-    checks === undefined ? 'open' : worstFinding(checks),
-  ];
+    day: worstMark([part('day'), part('mold')]),
+    weigh: weighMark(ticket, card, only),
+    cups: part('cups'),
+    warm: part('warm'),
+    forces: part('forces'),
+    times: part('times'),
+    sure: findings === undefined ? 'open' : only('NO_CUP_TEST'),
+    colors: part('colors'),
+    ready: worstMark([
+      checks === undefined ? 'open' : worstFinding(checks),
+      ...byFields(fieldsOfPart(ticket, 'facts')),
+    ]),
+    bench: benchMark(ticket, card),
+  };
+}
+
+function benchMark({ fields }: Ticket, card: Outcome<FoamCard> | undefined): Mark {
+  const isRead = card?.ok === true && valueIn(fields, 'bInCup') !== undefined;
+  return worstMark([isRead ? 'fine' : 'open', fieldMark('bInCup', fields.bInCup)]);
 }
 
 const SPOILS = [

@@ -1,14 +1,12 @@
-import { useId } from 'react';
-import { NOT_YET } from '../../checks';
 import { counted } from '../../words/sentence';
 import { STATUS_WORDS } from '../../words/statusWords';
 import { Verdict } from '../parts/Figure';
 import { FindingsTable } from '../parts/FindingsTable';
 import { Question } from '../parts/Question';
 import { QuantityField } from '../parts/QuantityField';
-import { SelectField } from '../parts/SelectField';
 import { Working } from '../parts/Working';
-import { FACT_ROWS, type FactField } from '../words/factFields';
+import { FactInput } from '../parts/FactInput';
+import { FACT_ROWS } from '../words/factFields';
 import { worstFinding } from '../words/statuses';
 import { findingsOf } from './findings';
 import type { MoldProps } from './moldProps';
@@ -66,52 +64,5 @@ export function BearQuestion({ ticket, dispatch, mark, now, problemOf }: MoldPro
         <FindingsTable findings={findings} effect={false} caption="Checks of materials" />
       )}
     </Question>
-  );
-}
-
-interface FactInputProps {
-  row: FactField;
-  value: string;
-  onSay: (value: string) => void;
-}
-
-function FactInput({ row, value, onSay }: FactInputProps) {
-  if (row.kind === 'day') return <DayField label={row.label} value={value} onSay={onSay} />;
-  const choices = row.kind === 'yesno' ? ['yes', 'no'] : row.choices;
-  return (
-    <SelectField
-      label={row.label}
-      value={value}
-      blank="not said"
-      options={choices.map((one) => ({ value: one, label: one }))}
-      onChoose={onSay}
-    />
-  );
-}
-
-/** A day, or that it has not come. */
-function DayField({ label, value, onSay }: Omit<FactInputProps, 'row'> & { label: string }) {
-  const id = useId();
-  const isNotYet = value === NOT_YET;
-  return (
-    <div className="qty">
-      <label htmlFor={id}>{label}</label>
-      <div className="in">
-        <input
-          id={id}
-          type="date"
-          className="day"
-          disabled={isNotYet}
-          value={isNotYet ? '' : value}
-          onChange={(e) => onSay(e.target.value)}
-        />
-      </div>
-      <label className="tick">
-        <input type="checkbox" checked={isNotYet} onChange={(e) => onSay(e.target.checked ? NOT_YET : '')} />
-        <span>
-          not yet<span className="sr">: {label}</span>
-        </span>
-      </label>
-    </div>
   );
 }

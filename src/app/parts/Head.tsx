@@ -1,4 +1,4 @@
-import type { Pour } from '../../plan';
+import type { PourOnPage } from '../../worker/pour';
 import { gramsText } from '../../units';
 import { pourNow, sizeNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
@@ -45,18 +45,22 @@ function Silicone({ ticket }: { ticket: Ticket }) {
   ) : null;
 }
 
-function Grams({ pour: { batch } }: { pour: Pour }) {
+/** Of all cups. */
+function Grams({ pour: { batch, cups } }: { pour: PourOnPage }) {
+  const count = cups.cups.length;
   return (
     <>
       <span className="pair">
         <span className="nb">
-          <Letter of="A" /> <strong>{gramsText(batch.partAG, batch.stepG)} g</strong>
+          <Letter of="A" /> <strong>{gramsText(cups.partAG, batch.stepG)} g</strong>
         </span>
         <span className="nb">
-          <Letter of="B" /> <strong>{gramsText(batch.partBG, batch.stepG)} g</strong>
+          <Letter of="B" /> <strong>{gramsText(cups.partBG, batch.stepG)} g</strong>
         </span>
       </span>
-      <span>{gramsText(batch.totalG, batch.stepG)} g together</span>
+      <span>
+        {gramsText(cups.totalG, batch.stepG)} g {count > 1 ? `in ${count} cups` : 'together'}
+      </span>
     </>
   );
 }

@@ -1,4 +1,4 @@
-import type { PourInputs } from '../../plan';
+import type { PourAsk } from '../../plan';
 import type { MoldsAsk, PicturePlace, Request, SizeWish } from '../../worker/protocol';
 import { moldKeyOf, pictureKeyOf, pourKeyOf, sizeKeyOf } from './now';
 import type { JobName } from './reducer';
@@ -27,7 +27,7 @@ export function asksOf(ticket: Ticket): Ask[] {
 function requestOf(job: JobName, key: string): Ask['request'] {
   const asked = JSON.parse(key) as {
     wish: SizeWish;
-    inputs: PourInputs;
+    pourAsk: PourAsk;
     place: PicturePlace;
     ask: MoldsAsk;
   };
@@ -37,7 +37,7 @@ function requestOf(job: JobName, key: string): Ask['request'] {
     case 'mold':
       return { kind: 'mold', wish: asked.wish, ask: asked.ask };
     case 'pour':
-      return { kind: 'pour', inputs: asked.inputs };
+      return { kind: 'pour', ask: asked.pourAsk };
     case 'picture':
       return { kind: 'picture', place: asked.place };
   }

@@ -1,5 +1,6 @@
 import type { FieldSpec } from './fieldSpec';
 import { MADE_FIELDS, type MadeField } from './madeFields';
+import { POUR_FIELDS } from './pourFields';
 
 const length = { kind: 'length', units: ['mm', 'in'] } as const;
 const grams = { kind: 'mass', units: ['g', 'oz'], allowZero: true } as const;
@@ -51,6 +52,8 @@ export const FIELDS = {
   bondFace: { ...number, after: 'cm²' },
   bondTakes: { ...number, after: 'g/m²' },
   openShare: percent,
+
+  ...POUR_FIELDS,
 } as const satisfies Record<string, FieldSpec>;
 
 /** A field of the page by its own name; the others are made from the lists of mold types and jacket materials. */

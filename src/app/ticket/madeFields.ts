@@ -1,12 +1,15 @@
 import { MOLD_TYPES, type MoldParameter, type MoldType } from '../../geometry';
 import { JACKET_MATERIALS, MOLDMAKING_BOUNDS, type JacketParameter } from '../../yield';
 import type { FieldSpec } from './fieldSpec';
+import { DROPS_WEIGHED } from './pourFields';
+import { MOST_COLORS } from './pourState';
 
 /*
- * Fields that nobody wrote down: one a parameter of a mold type or of a jacket material, so that a new one appears on the page by being in its list.
+ * Fields that nobody wrote down: one a parameter of a mold type or of a jacket material, so that a new one appears on the page by being in its list; and
+ * those of each row of the color recipe.
  */
 
-export type MadeField = `mold.${string}` | `jacket.${string}`;
+export type MadeField = `mold.${string}` | `jacket.${string}` | `color.${string}`;
 
 interface Made {
   label: string;
@@ -24,6 +27,12 @@ export function moldField(type: MoldType, { key, label }: MoldParameter): MadeFi
 }
 
 export const jacketField = (material: string, key: string): MadeField => `jacket.${material}.${key}`;
+
+/** Share and drops of one color, counted from 0. */
+export const colorFields = (row: number): { share: MadeField; drops: MadeField } => ({
+  share: `color.${row}.share`,
+  drops: `color.${row}.drops`,
+});
 
 /** Chosen from a list or a direction, not typed. */
 export const isPicked = ({ kind }: MoldParameter): boolean => kind === 'choice' || kind === 'pull';
@@ -43,6 +52,24 @@ export const MADE_FIELDS: ReadonlyMap<MadeField, Made> = new Map([
       { label: parameter.title, spec: specOfJacket(parameter), isOfScan: false },
     ]),
   ),
+  ...Array.from({ length: MOST_COLORS }, (_, row) => row).flatMap((row): [MadeField, Made][] => [
+    [
+      colorFields(row).share,
+      {
+        label: `Share of color ${row + 1}`,
+        spec: { kind: 'share', units: ['%'], allowZero: true },
+        isOfScan: false,
+      },
+    ],
+    [
+      colorFields(row).drops,
+      {
+        label: `${DROPS_WEIGHED} drops of color ${row + 1} weigh`,
+        spec: { kind: 'mass', units: ['g', 'oz'] },
+        isOfScan: false,
+      },
+    ],
+  ]),
 ]);
 
 function specOfMold({ kind, low }: MoldParameter): FieldSpec {

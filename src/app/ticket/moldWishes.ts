@@ -1,4 +1,4 @@
-import type { FactName, MaterialFacts } from '../../checks';
+import type { CheckFacts, FactName, MaterialFacts } from '../../checks';
 import { MOLD_TYPES, type MoldKey, type MoldType, type MoldWish } from '../../geometry';
 import type { CastingWish, FinishWish, SiliconeWish, WorkWish } from '../../plan';
 import { JACKET_MATERIALS, SILICONE_RULES, type JacketMaterial, type JacketSettings } from '../../yield';
@@ -209,15 +209,20 @@ function castingOf(fields: Fields): Pick<MoldsAsk, 'castingTempC' | 'measuredShr
 
 /** The engine takes a fact in its own kind; what nobody said is left out. */
 function factsOf({ fields, molding, today }: Ticket): MaterialFacts {
-  const said = Object.entries(molding.facts).filter(([, value]) => value !== '') as [FactName, string][];
   return {
-    ...(Object.fromEntries(
-      said.map(([name, value]) => [name, value === 'yes' ? true : value === 'no' ? false : value]),
-    ) as MaterialFacts),
+    ...factValues(molding.facts),
     ...given('barrierDryMin', valueIn(fields, 'barrierDry')),
     ...given('pigmentShare', valueIn(fields, 'pigmentShare')),
     today,
   };
+}
+
+/** Facts as they stand in the menus, each in its own kind. */
+export function factValues(facts: Partial<Record<FactName, string>>): CheckFacts {
+  const said = Object.entries(facts).filter(([, value]) => value !== '');
+  return Object.fromEntries(
+    said.map(([name, value]) => [name, value === 'yes' ? true : value === 'no' ? false : value]),
+  );
 }
 
 function finishOf(fields: Fields): FinishWish {
@@ -246,5 +251,5 @@ export function pourByOf({ fields, molding }: Ticket): 'sculpt' | 'cavity' {
 const inKg = (massG: number | undefined): number | undefined =>
   massG === undefined ? undefined : massG / 1000;
 
-const given = <K extends string, V>(key: K, value: V | undefined): { [P in K]?: V } =>
+export const given = <K extends string, V>(key: K, value: V | undefined): { [P in K]?: V } =>
   value === undefined ? {} : ({ [key]: value } as { [P in K]?: V });

@@ -1,5 +1,6 @@
-import { castingCavity, type Casting, type Pour, type PourInputs } from '../../plan';
+import { castingCavity, type Casting, type PourAsk } from '../../plan';
 import type { Problem } from '../../problem';
+import type { PourOnPage } from '../../worker/pour';
 import type { MoldOfType, Picture, PicturePlace, Sized } from '../../worker/protocol';
 import type { FieldName } from './fields';
 import {
@@ -10,8 +11,9 @@ import {
   pourByOf,
   unreadForMold,
 } from './moldWishes';
+import { canPour, pourAskOf } from './pourWishes';
 import type { Job, Ticket } from './state';
-import { batchWishOf, sizeWishOf, unreadForSize } from './wishes';
+import { sizeWishOf, unreadForSize } from './wishes';
 
 /**
  * What holds for the ticket as it stands, to the last keystroke. An answer is one only where it was asked with what is typed
@@ -39,9 +41,9 @@ export function sizeNow(ticket: Ticket): Said<Sized> {
 }
 
 /** The grams hang on the volume, of the sculpt or of the cavity at casting: they wait for it, and go with it. */
-export function pourNow(ticket: Ticket): Said<Pour> {
+export function pourNow(ticket: Ticket): Said<PourOnPage> {
   const volume = pourByOf(ticket) === 'cavity' ? castingNow(ticket) : sizeNow(ticket);
-  if (batchWishOf(ticket) === undefined) return { state: 'open' };
+  if (!canPour(ticket)) return { state: 'open' };
   if (volume.state === 'working') return { state: 'working' };
   return volume.state === 'answered' ? saidTo(pourKeyOf(ticket), ticket.pour) : { state: 'open' };
 }
@@ -97,16 +99,19 @@ function onSize(ticket: Ticket, ask: object): string | undefined {
   return sizeNow(ticket).state === 'answered' ? keyOf(ticket, { wish: sizeWishOf(ticket), ask }) : undefined;
 }
 
-/** The inputs, and the question that the volume among them answers. */
+/** All that is told of the pour as it stands. */
+export function pourToldNow(ticket: Ticket): PourAsk | undefined {
+  const size = sizeNow(ticket).answer?.size;
+  const volumeCm3 = pourByOf(ticket) === 'cavity' ? castingNow(ticket).answer?.cavityCm3 : size?.volumeCm3;
+  return size === undefined || volumeCm3 === undefined
+    ? undefined
+    : pourAskOf(ticket, { volumeCm3, castingCm2: size.areaCm2 });
+}
+
+/** What is told of the pour, and the question that the volume in it answers. */
 export function pourKeyOf(ticket: Ticket): string | undefined {
-  const wish = batchWishOf(ticket);
-  const volumeCm3 =
-    pourByOf(ticket) === 'cavity'
-      ? castingNow(ticket).answer?.cavityCm3
-      : sizeNow(ticket).answer?.size.volumeCm3;
-  if (wish === undefined || volumeCm3 === undefined) return undefined;
-  const inputs: PourInputs = { ...wish, cavity: { volumeCm3 } };
-  return keyOf(ticket, { size: sizeKeyOf(ticket), inputs });
+  const pourAsk = pourToldNow(ticket);
+  return pourAsk === undefined ? undefined : keyOf(ticket, { size: sizeKeyOf(ticket), pourAsk });
 }
 
 /** A floor lies where it was found; a typed height lies where the scale says, so its picture waits for that. */

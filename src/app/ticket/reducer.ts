@@ -7,6 +7,8 @@ import type { SiliconeCard } from '../../yield';
 import { textOf, type FieldName, type Fields, type FieldText } from './fields';
 import { MADE_FIELDS, type MadeField } from './madeFields';
 import { FACTS_OF_SCAN, withSilicone, type Molding } from './moldState';
+import { POUR_FIELDS_OF_SCAN } from './pourFields';
+import { POUR_FACTS_OF_SCAN, withPourWord, type PourWord } from './pourState';
 import type { SampleCard } from './sampleCards';
 import { newTicket, type Job, type Ticket } from './state';
 
@@ -31,6 +33,7 @@ type Word =
   | { do: 'kits'; text: string }
   | { do: 'moldPick'; field: MadeField; value: string }
   | { do: 'fact'; fact: FactName; value: string }
+  | PourWord
   | { do: 'silicone'; card: SiliconeCard };
 
 export type Action =
@@ -77,16 +80,21 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
     case 'kits':
     case 'moldPick':
     case 'fact':
+    case 'pouring':
+    case 'past':
+    case 'pourFact':
+    case 'color':
     case 'silicone':
       return { ...said(ticket, action), typing: isTyped(action), movedOn: true };
   }
 }
 
 /** Letter by letter: the engine is asked when the box has stood still. */
-const isTyped = (action: Word): boolean => action.do === 'type' || action.do === 'kits';
+const isTyped = (action: Word): boolean =>
+  ['type', 'kits', 'past'].includes(action.do) || (action.do === 'color' && action.color.name !== undefined);
 
 function said(ticket: Ticket, action: Word): Ticket {
-  const { fields, molding } = ticket;
+  const { fields, molding, pouring } = ticket;
   switch (action.do) {
     case 'type':
       return withField(ticket, action.field, {
@@ -138,6 +146,11 @@ function said(ticket: Ticket, action: Word): Ticket {
         ...ticket,
         molding: { ...molding, facts: { ...molding.facts, [action.fact]: action.value } },
       };
+    case 'pouring':
+    case 'past':
+    case 'pourFact':
+    case 'color':
+      return { ...ticket, pouring: withPourWord(pouring, action) };
     case 'silicone':
       return { ...ticket, ...withSilicone(molding, fields, action.card) };
   }
@@ -211,6 +224,13 @@ function forgetScan(ticket: Ticket): Ticket {
         ...Object.fromEntries(FACTS_OF_SCAN.map((fact) => [fact, ''])),
       },
     },
+    pouring: {
+      ...ticket.pouring,
+      facts: {
+        ...ticket.pouring.facts,
+        ...Object.fromEntries(POUR_FACTS_OF_SCAN.map((fact) => [fact, ''])),
+      },
+    },
   };
 }
 
@@ -221,6 +241,7 @@ const FIELDS_OF_SCAN: readonly FieldName[] = [
   'measuredShrink',
   'barrierDry',
   'bondFace',
+  ...POUR_FIELDS_OF_SCAN,
   ...[...MADE_FIELDS].filter(([, { isOfScan }]) => isOfScan).map(([name]) => name),
 ];
 

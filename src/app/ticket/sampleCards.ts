@@ -19,6 +19,11 @@ export const SAMPLE_CARDS: readonly SampleCard[] = [
       partsB: { text: '55', unit: '' },
       densityA: { text: '1.10', unit: 'g/mL' },
       densityB: { text: '1.20', unit: 'g/mL' },
+      cream: { text: '40', unit: '' },
+      openTime: { text: '25', unit: '' },
+      sheetTemp: { text: '', unit: 'C' },
+      nco: { text: '', unit: '%' },
+      water: { text: '', unit: '%' },
     },
   },
   {
@@ -31,6 +36,11 @@ export const SAMPLE_CARDS: readonly SampleCard[] = [
       partsB: { text: '100', unit: '' },
       densityA: { text: '', unit: 'g/mL' },
       densityB: { text: '', unit: 'g/mL' },
+      cream: { text: '50', unit: '' },
+      openTime: { text: '35', unit: '' },
+      sheetTemp: { text: '', unit: 'C' },
+      nco: { text: '', unit: '%' },
+      water: { text: '', unit: '%' },
     },
   },
 ];

@@ -1,10 +1,12 @@
 import type { UpAxis } from '../../geometry';
-import type { Along, FileUnit, Pour } from '../../plan';
+import type { Along, FileUnit } from '../../plan';
 import type { Problem } from '../../problem';
+import type { PourOnPage } from '../../worker/pour';
 import type { MoldOfType, Opened, Picture, Sized } from '../../worker/protocol';
 import type { ScanSource } from '../../worker/engine';
 import { blankFields, type Fields } from './fields';
 import { newMolding, type Molding } from './moldState';
+import { newPouring, type Pouring } from './pourState';
 
 /** What the engine is at, or last said, about one request. Whether that is still what stands on the ticket: see `now`. */
 export interface Job<T> {
@@ -42,9 +44,10 @@ export interface Ticket {
   keep: 'above' | 'below';
   foam: { name: string; from: 'data-sheet' | 'cup-test'; by: 'mass' | 'volume'; sample: string | undefined };
   molding: Molding;
+  pouring: Pouring;
   opening: Job<never> & { source?: ScanSource };
   size: Job<Sized>;
-  pour: Job<Pour>;
+  pour: Job<PourOnPage>;
   mold: Job<MoldOfType[]>;
   picture: Job<Picture>;
   /** The day the ticket was begun, as YYYY-MM-DD: checks of age are made for it. */
@@ -68,6 +71,7 @@ export const newTicket = (): Ticket => ({
   keep: 'above',
   foam: { name: '', from: 'data-sheet', by: 'mass', sample: undefined },
   molding: newMolding(),
+  pouring: newPouring(),
   opening: { state: 'idle' },
   size: { state: 'idle' },
   pour: { state: 'idle' },

@@ -20,12 +20,12 @@ export interface Bench {
 /** Keeps the engine's answers in step with the ticket: what was said is asked anew when it has stood still. */
 export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
   const engine = useOneEngine(dispatch);
-  const { fields, molding, typing } = ticket;
+  const { fields, molding, pouring, typing } = ticket;
   useEffect(() => {
     if (!typing) return;
     const timer = setTimeout(() => dispatch({ do: 'still' }), TYPING_MS);
     return () => clearTimeout(timer);
-  }, [dispatch, fields, molding, typing]);
+  }, [dispatch, fields, molding, pouring, typing]);
 
   const asks = JSON.stringify(asksOf(ticket));
   useEffect(() => {
@@ -60,7 +60,7 @@ function asked(engine: Engine, request: Ask['request']): Promise<Ended<Answers[J
     case 'mold':
       return engine.mold(request.wish, request.ask);
     case 'pour':
-      return engine.pour(request.inputs);
+      return engine.pour(request.ask);
     case 'picture':
       return engine.picture(request.place);
   }

@@ -42,7 +42,8 @@ function aboutScan(ticket: Ticket, name: string): string {
 function aboutPour(pour: ReturnType<typeof pourNow>): string {
   if (pour.problem !== undefined) return sayOnPage(pour.problem).text;
   if (pour.message !== undefined) return faultWords(pour.message);
-  const batch = pour.answer?.batch;
-  if (batch === undefined) return '';
-  return `A ${gramsText(batch.partAG, batch.stepG)} grams, B ${gramsText(batch.partBG, batch.stepG)} grams.`;
+  if (pour.answer === undefined) return '';
+  const { cups, batch } = pour.answer;
+  const of = cups.cups.length > 1 ? `${cups.cups.length} cups: ` : '';
+  return `${of}A ${gramsText(cups.partAG, batch.stepG)} grams, B ${gramsText(cups.partBG, batch.stepG)} grams.`;
 }

@@ -26,3 +26,19 @@ export const FACT_ROWS: readonly FactField[] = [
   { fact: 'willPaint', label: 'The casting will be painted', kind: 'yesno' },
   { fact: 'paintIsFlexible', label: 'The paint stays flexible', kind: 'yesno' },
 ];
+
+/** Of one pour: the figures of the page tell the rest. */
+export const POUR_FACT_ROWS: readonly FactField[] = [
+  { fact: 'ratioReadBack', label: 'Grams and labels were read back aloud', kind: 'yesno' },
+  { fact: 'foamOpenedOn', label: 'Foam first opened on', kind: 'day' },
+  choice('mixingMethod', 'Mixed by'),
+  choice('moldWater', 'Water in the mold since it was dry'),
+  { fact: 'openingOpen', label: 'The opening stays open or its plug lets air out', kind: 'yesno' },
+  { fact: 'plugHeld', label: 'Plug or lid is held by clamp, strap or weight', kind: 'yesno' },
+  { fact: 'plugVented', label: 'Plug or lid lets air out', kind: 'yesno' },
+  {
+    fact: 'castingFireRated',
+    label: 'A fire test report covers this foam where it will stand',
+    kind: 'yesno',
+  },
+];

@@ -1,5 +1,6 @@
 import type { FieldName, OwnField } from '../ticket/fields';
 import { MADE_FIELDS, type MadeField } from '../ticket/madeFields';
+import { POUR_FIELD_WORDS } from './pourFieldWords';
 
 const FIELD_WORDS: Record<OwnField, string> = {
   tape: 'The taped length',
@@ -43,6 +44,7 @@ const FIELD_WORDS: Record<OwnField, string> = {
   bondFace: 'The face to bond',
   bondTakes: 'What a face takes',
   openShare: 'The open cells',
+  ...POUR_FIELD_WORDS,
 };
 
 /** What a field holds, where its label is not beside it. */

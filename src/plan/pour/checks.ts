@@ -1,6 +1,6 @@
 import { pourCautionKeys, runChecks, type CheckFacts } from '../../checks';
 import type { Problem } from '../../problem';
-import { POUR_RULES } from '../../yield';
+import { panelStress, POUR_RULES } from '../../yield';
 import type { Pour } from '../planPour';
 import type { Forces } from './forces';
 import type { PourAsk } from './pourAsk';
@@ -16,7 +16,7 @@ interface Known {
 
 /** The checks of the pour and the cautions that apply, from what was reckoned and what the user said; what the user says of a fact wins. */
 export function checksOf(ask: PourAsk, known: Known): { checks: Problem[]; cautions: string[] } {
-  const facts: CheckFacts = { ...reckoned(ask, known), ...ask.facts };
+  const facts: CheckFacts = { ...reckoned(ask, known), ...panelOf(ask, known.forces), ...ask.facts };
   return { checks: runChecks(facts, 'pour'), cautions: pourCautionKeys(facts) };
 }
 
@@ -45,6 +45,15 @@ function reckoned(ask: PourAsk, { pour: { batch }, cups, forces, times }: Known)
     coreTempC: exotherm.known ? exotherm.coreC?.high : undefined,
     cardOpenMin: ask.foam?.openMin,
   };
+}
+
+/** The widest flat part of the jacket under the pressure the clamp is made for, where its thickness is known. */
+function panelOf({ clamp, warm, facts }: PourAsk, { pressureKPa }: Forces): CheckFacts {
+  const panelMm = clamp?.jacketMm ?? warm?.jacket?.thicknessMm;
+  const panelSpanMm = facts?.panelSpanMm;
+  if (panelMm === undefined || panelSpanMm === undefined || !(panelSpanMm > 0)) return {};
+  const stress = panelStress({ gaugeKPa: pressureKPa.designKPa, panelSpanMm, panelMm });
+  return stress.ok ? { panelVerdict: stress.value.verdict, panelLargestMm: stress.value.largestSpanMm } : {};
 }
 
 function airFrom({ air }: PourAsk): CheckFacts['airPressureFrom'] {

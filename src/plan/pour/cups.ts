@@ -22,7 +22,8 @@ export function cupsFor(
         };
   return planCups(
     {
-      inMoldG: batch.totalG - batch.inputs.residueG,
+      // Unrounded, so that one cup comes out as the batch itself.
+      inMoldG: batch.mixedG - batch.inputs.residueG,
       residueG: batch.inputs.residueG,
       ratio: batch.massRatio,
       stepG: batch.stepG,

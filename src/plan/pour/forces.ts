@@ -44,7 +44,8 @@ export function forcesOf(
   if (!pressure.ok) return pressure;
   const gaugeKPa = pressure.value.designKPa;
   const { projectedCm2, lidG, plugCm2 } = clamp;
-  const plug = plugCm2 === undefined ? undefined : lidForceN({ gaugeKPa, lidCm2: plugCm2 });
+  const plug =
+    plugCm2 === undefined ? undefined : plugCm2 === 0 ? good(0) : lidForceN({ gaugeKPa, lidCm2: plugCm2 });
   if (plug?.ok === false) return plug;
   const known = { pressureKPa: pressure.value, ...(plug === undefined ? {} : { plugN: plug.value }) };
   if (projectedCm2 === undefined) return good({ ...known, assumptions: [], findings: [] });

@@ -39,7 +39,9 @@ export interface PourAsk {
     lidG?: number;
     straps?: StrapSettings;
     measuredPeak?: MeasuredPeak;
-    /** Area of a plug or lid that closes the opening. */
+    /** Thickness of the rigid jacket, for its flat parts. */
+    jacketMm?: number;
+    /** Area of a plug or lid that closes the opening; 0 says that there is none. */
     plugCm2?: number;
   };
   /** The mold's wall and what it is warmed in; starts at the room's temperature unless said. */

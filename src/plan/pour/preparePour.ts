@@ -69,7 +69,8 @@ export function preparePour(ask: PourAsk): Outcome<PreparedPour> {
   const batchInputs = withCavity(inputs, pour.value);
   const best = bestMeasurement(batchInputs);
   if (!best.ok) return best;
-  const extras = extrasOf(ask, pour.value, batchInputs);
+  const stationKPa = air.value.step?.correction.stationKPa.value;
+  const extras = extrasOf(ask, pour.value, { inputs: batchInputs, stationKPa });
   if (!extras.ok) return extras;
   const { packs, sizeAware, color, lift } = extras.value;
   const known = { pour: pour.value, cups: cups.value, forces: forces.value, times: times.value };
@@ -121,13 +122,18 @@ const withCavity = ({ cavity: _, ...inputs }: PourAsk['pour'], { cavityCm3 }: Po
 });
 
 /** What is only reckoned where it was asked for. */
-function extrasOf(ask: PourAsk, { batch, cavityCm3 }: Pour, inputs: BatchLike): Outcome<Extras> {
+function extrasOf(
+  ask: PourAsk,
+  { batch, cavityCm3 }: Pour,
+  { inputs, stationKPa }: { inputs: BatchLike; stationKPa: number | undefined },
+): Outcome<Extras> {
   const { clamp = {}, prices, past } = ask;
   const packs =
     ask.packs === undefined
       ? undefined
       : comparePacks(inputs, {
           ...ask.packs,
+          ...(stationKPa === undefined ? {} : { ambientKPa: stationKPa }),
           ...(clamp.projectedCm2 === undefined ? {} : { projectedCm2: clamp.projectedCm2 }),
           ...(clamp.lidG === undefined ? {} : { lidG: clamp.lidG }),
           ...(clamp.straps === undefined ? {} : { straps: clamp.straps }),

@@ -26,6 +26,7 @@ export const POUR_BOUNDS = {
   peakKPa: { low: 0.1, high: 2000, unit: 'kPa' },
   trappedCm3: { low: 0, high: 1e7, unit: 'cm3' },
 
+  lidCm2: { low: 0.01, high: 1e5, unit: 'cm2' },
   projectedCm2: { low: 0.01, high: 1e6, unit: 'cm2' },
   lidG: { low: 0, high: 1e6, unit: 'g' },
   safety: { low: 1, high: 10, unit: '' },

@@ -39,7 +39,7 @@ export function clampForce({
 
 /** Push on a plug or lid of that area, N: it must be held, vented, and nobody stands over it. */
 export function lidForceN({ gaugeKPa, lidCm2 }: { gaugeKPa: number; lidCm2: number }): Outcome<number> {
-  const sound = checkPour({ gaugeKPa, projectedCm2: lidCm2 });
+  const sound = checkPour({ gaugeKPa, lidCm2 });
   return sound.ok ? good(pushOnN({ gaugeKPa, areaCm2: lidCm2 })) : sound;
 }
 

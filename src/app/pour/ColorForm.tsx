@@ -1,0 +1,73 @@
+import { useId } from 'react';
+import type { BatchProps } from '../batch/batchProps';
+import { SelectField } from '../parts/SelectField';
+import { colorFields } from '../ticket/madeFields';
+import { DROPS_WEIGHED } from '../ticket/pourFields';
+import { MOST_COLORS } from '../ticket/pourState';
+import { PourField } from './PourField';
+
+/** One row a color: its name, its share, and what the drops of this bottle weigh. */
+export function ColorForm(props: BatchProps) {
+  const { ticket, dispatch } = props;
+  const { colors } = ticket.pouring;
+  return (
+    <>
+      {colors.map(({ name, of }, row) => {
+        const fields = colorFields(row);
+        return (
+          <fieldset key={row} className="fields">
+            <legend className="sr">Color {row + 1}</legend>
+            <ColorName
+              row={row}
+              name={name}
+              onName={(text) => dispatch({ do: 'color', row, color: { name: text } })}
+            />
+            <PourField of={props} name={fields.share} label={`Share of color ${row + 1}`} />
+            <SelectField
+              label={`Color ${row + 1} is a share of`}
+              value={of === 'B' ? '' : of}
+              blank="B"
+              options={[{ value: 'mix', label: 'A and B together' }]}
+              onChoose={(value) => dispatch({ do: 'color', row, color: { of: value === '' ? 'B' : 'mix' } })}
+            />
+            <PourField
+              of={props}
+              name={fields.drops}
+              label={`${DROPS_WEIGHED} drops of color ${row + 1} weigh`}
+            />
+          </fieldset>
+        );
+      })}
+      {colors.length < MOST_COLORS && (
+        <div className="chg">
+          <button
+            type="button"
+            className="act"
+            onClick={() => dispatch({ do: 'color', row: colors.length, color: {} })}
+          >
+            Add a color
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
+
+function ColorName({ row, name, onName }: { row: number; name: string; onName: (name: string) => void }) {
+  const id = useId();
+  return (
+    <div className="qty">
+      <label htmlFor={id}>Name of color {row + 1}</label>
+      <div className="in">
+        <input
+          id={id}
+          className="w"
+          type="text"
+          autoComplete="off"
+          value={name}
+          onChange={(e) => onName(e.target.value)}
+        />
+      </div>
+    </div>
+  );
+}

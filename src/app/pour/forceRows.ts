@@ -1,0 +1,63 @@
+import type { PourOnPage } from '../../worker/pour';
+import { POUR_RULES, RULES } from '../../yield';
+import { amount, counted } from '../../words/sentence';
+import type { FigureRow } from '../parts/FigureTable';
+
+/** "840 N (86 kgf)". */
+const newtons = (forceN: number): string =>
+  `${amount(forceN, 2)} N (${amount(forceN / RULES.gravity.value, 2)} kgf)`;
+
+/** What pushes and what holds, a row each; nothing where no area is known. */
+export function forceRows({ clamp, straps, ratchets, plugN }: PourOnPage['forces']): FigureRow[] {
+  return [
+    ...(clamp === undefined
+      ? []
+      : [
+          { name: 'The foam pushes it open with', value: newtons(clamp.pushN) },
+          {
+            name: 'All clamps together must hold',
+            value: newtons(clamp.clampN),
+            where: 'twice the push, less the weight on top',
+          },
+        ]),
+    ...(straps === undefined
+      ? []
+      : [
+          strapRow('Straps', straps),
+          {
+            name: 'Each is pulled at its buckle to',
+            value: newtons(straps.buckleN),
+            where: 'friction at the corners and creep take the rest before the foam presses',
+          },
+        ]),
+    ...(ratchets === undefined
+      ? []
+      : [
+          {
+            name: `Or ratchet straps, ${amount(POUR_RULES.ratchetTension.value)} N each`,
+            value: String(ratchets.strapsNeeded),
+            where: POUR_RULES.ratchetTension.from,
+          },
+        ]),
+    ...(plugN === undefined
+      ? []
+      : [
+          {
+            name: 'It pushes on the plug with',
+            value: newtons(plugN),
+            where: 'held down, vented, and nobody over it',
+          },
+        ]),
+  ];
+}
+
+function strapRow(
+  name: string,
+  { straps, strapsNeeded, strapN, holds }: NonNullable<PourOnPage['forces']['straps']>,
+): FigureRow {
+  return {
+    name: `${name} pulled to ${amount(strapN, 2)} N`,
+    value: holds ? counted(straps, 'strap') : `${straps} do not hold`,
+    where: holds ? undefined : `it takes ${strapsNeeded}`,
+  };
+}

@@ -1,0 +1,2 @@
+/** The pour sheet: what the caster holds, as HTML text. */
+export { pourSheet, type SheetMeta } from './pourSheet';
