@@ -1,5 +1,7 @@
+import { resolve } from 'node:path';
 import { Command, CommanderError, Option } from 'commander';
-import { COMMON_OPTIONS, type CommandSpec, type OptionSpec, type OptionValues } from './command';
+import type { Problem } from '../problem';
+import { COMMON_OPTIONS, textOf, type CommandSpec, type OptionSpec, type OptionValues } from './command';
 import { COMMANDS } from './commands';
 import { EXIT, type ExitCode } from './exit';
 import type { Io } from './io';
@@ -68,8 +70,31 @@ function addCommand(program: Command, spec: CommandSpec, done: Done, io: Io, ver
       .slice(0, -2)
       .flat()
       .filter((x): x is string => typeof x === 'string');
-    done(spec.run({ operands, options: params[params.length - 2] as OptionValues, io, version }));
+    const options = params[params.length - 2] as OptionValues;
+    const read = overwritten(operands, options);
+    done(
+      read === undefined
+        ? spec.run({ operands, options, io, version })
+        : complain(read, { ...options, output: undefined }, io),
+    );
   });
+}
+
+/** Options that name a file to be read. */
+const READ_BY = ['scan', 'core', 'shop'] as const;
+
+/** An answer must not be written over a file it was read from. */
+function overwritten(operands: readonly string[], options: OptionValues): Problem | undefined {
+  const target = textOf(options, 'output');
+  if (target === undefined || target === '-') return undefined;
+  const read = [...operands, ...READ_BY.map((name) => textOf(options, name))];
+  if (!read.some((file) => file !== undefined && file !== '-' && resolve(file) === resolve(target)))
+    return undefined;
+  return {
+    code: 'BAD_CALL',
+    status: 'stop',
+    values: { text: `-o "${target}" is a file that is read: it would be lost.`, hint: 'Name another file.' },
+  };
 }
 
 function optionOf({ flags, about, repeat, choices }: OptionSpec): Option {

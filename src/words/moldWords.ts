@@ -23,7 +23,7 @@ export const MOLD_WORDS: Record<MoldCode, (v: Values) => Sentence> = {
     hint: 'A block in one part can: it only needs the volume and the size. For the rest, scan again or join the surface.',
   }),
   STANDS_ON_POINT: (v) => ({
-    text: `The sculpt has no flat face to stand on: it meets the board on ${amount(v.contactCm2, 2)} cm² or less${standHint(v)}.`,
+    text: `The sculpt has no flat face to stand on: it meets the board on ${Number(v.contactCm2) < 0.05 ? 'a point or an edge' : `${amount(v.contactCm2, 2)} cm² or less`}${standHint(v)}.`,
     hint: 'Say which side is up (--up), cut it level (--cut), or let it hang free (--base closed).',
   }),
   BASE_TRIMMED: (v) => ({
@@ -48,24 +48,42 @@ export const MOLD_WORDS: Record<MoldCode, (v: Values) => Sentence> = {
         ? 'Draw them apart level, as along +x or +y; lift one piece (--parts 1 --pull +z), or let the sculpt hang free (--base closed).'
         : 'Lift it (--pull +z), or make it in two pieces.',
   }),
+  HALVES_BOND: () => ({
+    text: 'Rubber bonds to cured rubber: poured onto the bare first half, the second one makes it one block.',
+    hint: 'Coat the first half, its keys too, with a release that its data sheet names, and try it on a scrap (common practice, no source).',
+  }),
+  BLOCK_SHUT: () => ({
+    text: 'This block closes all round the sculpt: it has no parting and no opening.',
+    hint: 'Plan where it is cut open and where the foam goes in, or make it in two parts (--parts 2).',
+  }),
+  COATS_BY_AREA: (v) => ({
+    text: `The first coats are thin against the voxels (${amount(v.voxelMm, 2)} mm): they are reckoned from the area of the sculpt and of the whole skin, which is exact on rounded shapes and a little off in grooves.`,
+    hint: 'The whole skin is measured. A smaller voxel (--accuracy fine) measures the coats too.',
+  }),
+  KEYS_SMALLER: (v) => ({
+    text: `Keys of ${amount(v.askedMm)} mm radius do not fit the flange: ${amount(v.radiusMm)} mm were taken, half of its width.`,
+    hint: 'Make the flange wider for larger keys.',
+  }),
   UNDERCUT_LOCKED: (v) =>
-    Number(v.fillCm3) < NEXT_TO_NOTHING_CM3
+    Number(v.fillCm3) < NEXT_TO_NOTHING_CM3 || Number(v.share) < NEXT_TO_NOTHING_SHARE
       ? {
-          text: `${jacketWords(v)}, pulled ${pullWords(v)}, draws: undercuts behind the skin hold next to nothing (under ${NEXT_TO_NOTHING_CM3} cm³).`,
+          text: `${jacketWords(v)}, pulled ${pullWords(v)}, draws: undercuts behind the skin hold next to nothing (${Number(v.fillCm3) < NEXT_TO_NOTHING_CM3 ? `under ${NEXT_TO_NOTHING_CM3} cm³` : 'less than the grid tells apart'}).`,
           hint: 'Nothing needs filling.',
         }
       : {
-          text: `${jacketWords(v)} would be held by ${amount(v.fillCm3, 3)} cm³ of undercuts behind the skin, ${percent(v.share)} of skin and fill, pulled ${pullWords(v)}.`,
+          text: `${jacketWords(v)} would be held by ${amount(v.fillCm3, 3)} cm³ of undercuts${Number(v.draftDegrees) > 0 ? ' and draft' : ''} behind the skin, ${percent(v.share)} of skin and fill, pulled ${pullWords(v)}.`,
           hint: 'That much is filled, so that the jacket draws; another pull or one more piece may need less.',
         },
   PULL_TIED: () => ({
     text: 'Other pulls lock as little.',
-    hint: 'The one nearest to an axis of the scan was taken; name another if it suits the seam.',
+    hint: 'Of those the one that would lock least with a draft was taken, then the one nearest to an axis; name another if it suits the seam.',
   }),
 };
 
 /** Chosen here: a fill that no hand would notice. */
 const NEXT_TO_NOTHING_CM3 = 1;
+/** Of the skin and the fill: the grid's own noise. */
+const NEXT_TO_NOTHING_SHARE = 0.004;
 
 const standHint = (v: Values): string =>
   v.rimUp === undefined
@@ -85,6 +103,7 @@ export function pullWords({ x, y, z, pieces }: Values): string {
     const near = AXES.find(({ at }) => Math.abs(turn - at) < 0.5);
     return `${apart}${near?.words ?? `level, ${amount(turn, 3)}° from x toward y`}`;
   }
+  if (pieces === 2 && Math.abs(c) > 0.999) return 'apart, up and down';
   return `${apart}along ${[a, b, c].map((n) => n.toFixed(2)).join(', ')} (x, y, z)`;
 }
 

@@ -39,6 +39,10 @@ export const SILICONE_WORDS: Record<SiliconeCode, (v: Values) => Sentence> = {
     text: `A coat of ${amount(v.coatMm, 3)} mm is thicker than the ${amount(v.staysMm, 2)} mm that stay on an upright wall: it runs down and leaves the high spots thin.`,
     hint: 'Thicken the mix as its data sheet allows, or brush more and thinner coats. A stick dipped upright for a minute shows what stays.',
   }),
+  SILICONE_RATIO_BENT: (v) => ({
+    text: `Weighed in steps of ${amount(v.stepG)} g, ${v.name} gets ${amount(v.baseG)} g of base and ${amount(v.catalystG)} g of catalyst: ${percent(v.error)} off the ratio.`,
+    hint: 'Weigh the catalyst on a finer scale.',
+  }),
   COAT_STICK_UNKNOWN: (v) => ({
     text: `Not checked whether a coat of ${amount(v.coatMm, 3)} mm stays on an upright wall.`,
     hint: 'Dip an upright stick in the thickened mix for a minute and measure what stays.',
@@ -83,7 +87,7 @@ export const SILICONE_WORDS: Record<SiliconeCode, (v: Values) => Sentence> = {
       (Number(v.bulgeMm) > Number(v.givesWayMm)
         ? `gives way: by the formula it would bow out by more than ${amount(v.givesWayMm)} mm.`
         : `bows out by about ${amount(v.bulgeMm, 2)} mm, ${amount(v.bulgeHighMm, 2)} mm if the board is a soft one; ` +
-          `${amount(v.limitMm)} mm is wanted. The bulge takes about ${amount(v.extraRubberCm3, 2)} cm³ more rubber.`),
+          `${amount(v.limitMm)} mm is wanted. The bulges of all four walls take about ${amount(v.extraRubberCm3, 2)} cm³ more rubber.`),
     hint:
       `Take ${amount(Math.ceil(Number(v.neededWallMm)))} mm, or brace or band it: first ${amount(v.forceHeightMm, 2)} mm above the base, ` +
       `where the push acts, and so that no free span is wider than ${amount(Math.floor(Number(v.largestSpanMm)))} mm.`,
@@ -94,7 +98,10 @@ export const SILICONE_WORDS: Record<SiliconeCode, (v: Values) => Sentence> = {
   }),
   LIFT_HEAVY: (v) => ({
     text: `The mold weighs ${amount(v.massKg, 3)} kg, more than the ${amount(v.lookKg)} kg one person should lift.`,
-    hint: 'Two persons, or a trolley at table height. Lift at the jacket, never at the rubber, and plan where it is set down.',
+    hint:
+      Number(v.massKg) > 2 * Number(v.lookKg)
+        ? 'That is more than two persons should lift: hoist or lift table, and someone who knows how to sling a load. Make the jacket in lighter pieces if you can.'
+        : 'Two persons, or a trolley at table height. Lift at the jacket, never at the rubber, and plan where it is set down.',
   }),
   SHRINK_ASSUMED: (v) => ({
     text:

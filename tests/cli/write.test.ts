@@ -63,3 +63,17 @@ describe('makeFolder on a real disk', () => {
     expect(() => makeFolder('/proc/no-folder/below')).toThrow('ENOENT');
   });
 });
+
+describe('an answer is never written over what it was read from', () => {
+  it.each([
+    ['size', 'ball.stl', '--file-unit', 'mm'],
+    ['mold', 'ball.stl', '--file-unit', 'mm', '--type', 'block'],
+    ['batch', '--scan', 'ball.stl', '--free-rise', '96 kg/m3', '--ratio', '100:55'],
+  ])('%s %s -o the same file: exit 2, nothing written, with and without JSON', (...args) => {
+    for (const more of [[], ['--json']]) {
+      const called = call([...args, '-o', './ball.stl', ...more], { files: { 'ball.stl': 'solid' } });
+      expect(called.exit).toBe(2);
+      expect([...called.files.keys()]).toEqual([]);
+    }
+  });
+});

@@ -25,6 +25,9 @@ export interface SampleRanges {
   around: Int32Array;
 }
 
+/** Layers under the base that reach into what is measured above it: two of the cubic weights, one of the gradient. */
+const LAYERS_BELOW = 3;
+
 /** Rounds of the nearest search. Chosen here. */
 const ROUNDS = 3;
 
@@ -55,9 +58,10 @@ export function samplePlane(
       const sj = (rest / nx) | 0;
       const si = rest - sj * nx;
       const aboutMm = step * Math.sqrt((si - i) * (si - i) + (sj - j) * (sj - j) + (sk - k) * (sk - k));
+      // Under the base only what is interpolated across it must be exact.
       let isNear = false;
       const signedMm = isInside ? -aboutMm : aboutMm;
-      for (let l = 0; l < fromMm.length; l++)
+      for (let l = 0; l < fromMm.length && k >= grid.firstPlane - LAYERS_BELOW; l++)
         if (signedMm < toMm[l]! + exactMm + step && signedMm > fromMm[l]! - exactMm - step) isNear = true;
       if (!isNear) {
         samples[v] = signedMm > topMm ? topMm : signedMm < bottomMm ? bottomMm : signedMm;

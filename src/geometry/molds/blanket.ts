@@ -1,5 +1,5 @@
 import { bad, good, type Outcome } from '../../problem';
-import { jacketedReachMm, measureJacketed } from './jacketed';
+import { jacketedReachMm, measureJacketed, thickestIn } from './jacketed';
 import type { MoldBody, MoldSettings, MoldShape, MoldType, NamedVolume } from './moldType';
 import {
   BASE,
@@ -98,7 +98,7 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
         containerMm3: insideMm3 + risersMm3,
       },
     ],
-    thickestMm: skinMm,
+    thickestMm: thickestIn(shape, skinMm),
   });
 }
 

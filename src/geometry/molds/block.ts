@@ -1,4 +1,4 @@
-import { bad, good, type Outcome } from '../../problem';
+import { bad, finding, good, type Outcome } from '../../problem';
 import { cutMesh } from '../cut';
 import { measureSolid } from '../measure/measureSolid';
 import { smallestCircle } from '../plane/smallestCircle';
@@ -75,7 +75,9 @@ function build({ sculpt }: MoldBody, settings: MoldSettings): Outcome<MoldShape>
     latticeDoubtMm3: 0,
     box,
     outerMm: box.innerMm,
-    thickestMm: Math.max(wallMm, coverMm, underMm),
+    ...(isEven(box.volumeMm3 - sculpt.volumeMm3, sculpt, wallMm)
+      ? { thickestMm: Math.max(wallMm, coverMm, underMm) }
+      : {}),
     findings: [],
   };
   const whole = {
@@ -90,6 +92,7 @@ function build({ sculpt }: MoldBody, settings: MoldSettings): Outcome<MoldShape>
       ...common,
       rubber: [{ name: 'block', volumeMm3: common.rubberMm3 }],
       fillings: [{ ...whole, rubberMm3: common.rubberMm3 }],
+      findings: isFree ? [finding('BLOCK_SHUT', 'look')] : [],
     });
   return twoParts(sculpt, settings, common, { underMm, coverMm });
 }
@@ -113,6 +116,14 @@ function twoParts(
   const sculptOver = sculpt.volumeMm3 - below.value;
   // The rod runs from the sculpt through the upper half to where the foam is poured in.
   const spoutMm = numberIn(settings, 'spoutMm');
+  const mostMm = Math.min(box.innerMm[0], box.innerMm[1]) / 2;
+  if (spoutMm > mostMm)
+    return bad('MOLD_PARAMETER', {
+      key: 'spoutMm',
+      label: 'Spout of a block in two parts, diameter',
+      value: spoutMm,
+      need: `at most half the width of the box, ${mostMm.toFixed(0)} mm`,
+    });
   const spoutMm3 = (Math.PI / 4) * spoutMm ** 2 * coverMm;
   const lower = planMm2 * bedMm - below.value;
   const upper = planMm2 * (box.innerMm[2] - bedMm) - sculptOver - spoutMm3;
@@ -126,6 +137,7 @@ function twoParts(
     ...common,
     rubber,
     rubberMm3: upper + lower,
+    findings: [finding('HALVES_BOND', 'look')],
     clay: [bed],
     voids: spoutMm3 > 0 ? [{ name: 'spout', volumeMm3: spoutMm3 }] : [],
     fillings: [
@@ -135,6 +147,12 @@ function twoParts(
     partingOverMm: upMm,
   });
 }
+
+/** Rubber of more than this many times area x wall fills hollows and corners too, and is thicker there. Chosen here. */
+const UNEVEN_TIMES = 1.4;
+
+const isEven = (rubberMm3: number, { areaMm2 }: Sculpt, wallMm: number): boolean =>
+  rubberMm3 <= UNEVEN_TIMES * areaMm2 * wallMm;
 
 /** Volume of the sculpt below a height: by its own surface where it has one. Errors: those of `measureSolid`; PARTING_NEEDS_SURFACE. */
 function volumeBelow({ chain }: Sculpt, zMm: number): Outcome<number> {
@@ -180,6 +198,10 @@ function boxesAround(
   ];
 }
 
+/** A box turned by nothing is the straight one. */
+const isSame = (one: Omit<BoxShape, 'others'>, other: Omit<BoxShape, 'others'>): boolean =>
+  one.kind === other.kind && Math.abs(one.turnDegrees - other.turnDegrees) < 1e-9;
+
 /** A turned box or a cylinder must save a hundredth to be taken unasked. Chosen here. */
 const WORTH_IT = 0.99;
 
@@ -188,5 +210,8 @@ function chosen(boxes: ReturnType<typeof boxesAround>, shape: string): BoxShape 
   const least = boxes.reduce((a, b) => (b.volumeMm3 < a.volumeMm3 * WORTH_IT ? b : a));
   const picked = boxes.find(({ name }) => name === shape) ?? least;
   const plain = ({ name: _, ...box }: (typeof boxes)[number]): Omit<BoxShape, 'others'> => box;
-  return { ...plain(picked), others: boxes.filter((box) => box !== picked).map(plain) };
+  return {
+    ...plain(picked),
+    others: boxes.filter((box) => box !== picked && !isSame(box, picked)).map(plain),
+  };
 }

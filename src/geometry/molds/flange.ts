@@ -85,9 +85,13 @@ function coverageOnBoard(
   distanceTo: (x: number, y: number) => number,
   widthMm: number,
 ): (x: number, y: number) => number {
-  const distances = new Float32Array(nx * ny);
-  for (let j = 0; j < ny; j++)
-    for (let i = 0; i < nx; i++) distances[j * nx + i] = distanceTo(ox + i * spacingMm, oy + j * spacingMm);
+  // Worked out where it is asked for: most of the board is far from the rubber.
+  const distances = new Float32Array(nx * ny).fill(NaN);
+  const known = (p: number): number => {
+    if (Number.isNaN(distances[p]!))
+      distances[p] = distanceTo(ox + (p % nx) * spacingMm, oy + Math.floor(p / nx) * spacingMm);
+    return distances[p]!;
+  };
   return (x, y) => {
     const u = (x - ox) / spacingMm;
     const v = (y - oy) / spacingMm;
@@ -96,10 +100,10 @@ function coverageOnBoard(
     const [a, b] = [u - i, v - j];
     const p = j * nx + i;
     const distance =
-      (1 - a) * (1 - b) * distances[p]! +
-      a * (1 - b) * distances[p + 1]! +
-      (1 - a) * b * distances[p + nx]! +
-      a * b * distances[p + nx + 1]!;
+      (1 - a) * (1 - b) * known(p) +
+      a * (1 - b) * known(p + 1) +
+      (1 - a) * b * known(p + nx) +
+      a * b * known(p + nx + 1);
     return Math.min(1, Math.max(0, 0.5 - (distance - widthMm) / spacingMm));
   };
 }

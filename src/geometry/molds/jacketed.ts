@@ -2,11 +2,12 @@ import { bad, finding, good, type Outcome, type Problem } from '../../problem';
 import type { Field } from '../field/buildField';
 import { measureAndCheck } from '../field/measureLevels';
 import type { Vector } from '../measure/planeFrame';
+import { coatFindings, coatVolumes, measuredForCoats } from './coats';
 import { flangeOf, type Flange } from './flange';
 import { lockedPlaces } from './lockedPlaces';
 import type { JacketMeasure, MoldBody, MoldSettings, MoldShape, UndercutShape } from './moldType';
 import { outerExtents } from './outerExtents';
-import { roughlyLocked, searchPull, type PullChoice } from './pullSearch';
+import { POINTS_TO_COMPARE, roughlyLocked, searchPull, type PullChoice } from './pullSearch';
 import type { Sculpt } from './sculpt';
 import { numberIn, partsIn, readPull } from './settle';
 import { draftReachMm, sampleSkin, sweepBody, type Leaving, type SweptBody } from './sweptBody';
@@ -69,7 +70,7 @@ export function jacketedReachMm(settings: MoldSettings, { bounds }: Sculpt): num
   return BEYOND_TIMES * (numberIn(settings, 'skinMm') + numberIn(settings, 'jacketMm')) + draft;
 }
 
-/** @param coatsMm thicknesses between the sculpt and the whole skin to be measured too, rising. Errors: JACKET_NOT_FREE, PULL_THROUGH_BOARD, STOPPED. */
+/** @param coatsMm thickness after each coat but the last, rising. Errors: JACKET_NOT_FREE, PULL_THROUGH_BOARD, STOPPED. */
 export function measureJacketed(
   { sculpt, field, pull: known }: MoldBody & { field: Field },
   settings: MoldSettings,
@@ -79,7 +80,7 @@ export function measureJacketed(
   if (barred !== undefined) return barred;
   const skinMm = numberIn(settings, 'skinMm');
   const jacketMm = numberIn(settings, 'jacketMm');
-  const levels = measureAndCheck(field, [skinMm], coatsMm);
+  const levels = measureAndCheck(field, [skinMm], measuredForCoats(field, coatsMm, skinMm));
   if (!levels.ok) return levels;
   const tallMm = sculpt.bounds.max[2] - sculpt.bounds.min[2];
   const draftDegrees = numberIn(settings, 'draftDegrees');
@@ -87,7 +88,16 @@ export function measureJacketed(
   if (!samples.ok) return samples;
   const pieces = partsIn(settings);
   const roughly = (pull: Vector, count: 1 | 2): number =>
-    Math.max(0, roughlyLocked(field, samples.value, { skinMm, pull, pieces: count, draftDegrees }));
+    Math.max(
+      0,
+      roughlyLocked(field, samples.value, {
+        skinMm,
+        pull,
+        pieces: count,
+        draftDegrees,
+        points: POINTS_TO_COMPARE,
+      }),
+    );
   const onBoard = sculpt.boardMm !== undefined;
   const compared = COMPARED.map((pull) => {
     // On a board two pieces go apart level and one goes up.
@@ -110,13 +120,14 @@ export function measureJacketed(
   const keysMm3 = keys === undefined ? 0 : (2 / 3) * Math.PI * keys.radiusMm ** 3 * keys.count;
   const fillMm3 = Math.max(0, body.filled.volumeMm3 - body.skin.volumeMm3);
   const undercut = undercutOf(field, body, { leaving, fillMm3, skinMm, search, compared });
-  const seamMm3 = leaving.pieces === 2 ? 2 * body.partingMm * flangeMm * jacketMm : 0;
+  // Both pieces have a flange where they meet, as wide as the one on the board.
+  const seamMm2 = leaving.pieces === 2 ? 2 * body.partingMm * numberIn(settings, 'flangeMm') : 0;
   const jacket: JacketMeasure = {
     pieces,
     thicknessMm: jacketMm,
-    volumeMm3: body.jacketed.volumeMm3 - body.filled.volumeMm3 + flange.jacketMm3 + seamMm3,
-    innerMm2: body.filled.areaMm2 + flange.areaMm2,
-    outerMm2: body.jacketed.areaMm2 + flange.areaMm2,
+    volumeMm3: body.jacketed.volumeMm3 - body.filled.volumeMm3 + flange.jacketMm3 + seamMm2 * jacketMm,
+    innerMm2: body.filled.areaMm2 + flange.areaMm2 + seamMm2,
+    outerMm2: body.jacketed.areaMm2 + flange.areaMm2 + seamMm2,
     partingMm: body.partingMm,
   };
   const skinMm3 = grown.volumeMm3 - sculpt.volumeMm3;
@@ -127,7 +138,7 @@ export function measureJacketed(
     flangeMm3: flange.rubberMm3,
     keysMm3,
     insideMm3: body.filled.volumeMm3 + flange.rubberMm3 + keysMm3,
-    coats: coatVolumes([...coatsMm, skinMm], [...levels.value.checksMm3, grown.volumeMm3], sculpt.volumeMm3),
+    coats: coatVolumes(coatsMm, { skinMm, sculpt, grown, halfMm3: levels.value.checksMm3[0] }),
     shape: {
       sculptMm3: sculpt.volumeMm3,
       grown: { ...grown, skinMm },
@@ -143,24 +154,20 @@ export function measureJacketed(
         : {}),
       ...(keys === undefined ? {} : { keys }),
       outerMm: outerExtents(field, body, { levelMm: skinMm + jacketMm, flangeMm, skinMm }),
-      findings: undercutFindings(undercut, skinMm3, search.isTied),
+      findings: [
+        ...undercutFindings(undercut, skinMm3, search.isTied),
+        ...coatFindings(field, coatsMm, skinMm),
+        ...keyFindings(keys, settings),
+      ],
     },
   });
 }
 
-const NO_FLANGE: Flange = { rubberMm3: 0, jacketMm3: 0, outlineMm: 0, areaMm2: 0 };
+/** Thickest rubber: the skin, and where an undercut is filled the least side of the box around it on top. */
+export const thickestIn = ({ undercut }: Pick<MoldShape, 'undercut'>, skinMm: number): number =>
+  skinMm + Math.max(0, ...(undercut?.places ?? []).map(({ sizeMm }) => Math.min(...sizeMm)));
 
-/** Each coat by what it brings. */
-function coatVolumes(
-  toMm: readonly number[],
-  volumesMm3: readonly number[],
-  sculptMm3: number,
-): { toMm: number; volumeMm3: number }[] {
-  return toMm.map((mm, i) => ({
-    toMm: mm,
-    volumeMm3: volumesMm3[i]! - (i === 0 ? sculptMm3 : volumesMm3[i - 1]!),
-  }));
-}
+const NO_FLANGE: Flange = { rubberMm3: 0, jacketMm3: 0, outlineMm: 0, areaMm2: 0 };
 
 interface Search {
   pull: Vector;
@@ -198,10 +205,17 @@ function keysOn(
   flangeMm: number,
   settings: MoldSettings,
 ): { count: number; radiusMm: number } | undefined {
-  const radiusMm = numberIn(settings, 'keyRadiusMm');
-  if (flangeMm === 0 || radiusMm === 0) return undefined;
+  // A key stands on the flange: half of that at most.
+  const radiusMm = Math.min(numberIn(settings, 'keyRadiusMm'), flangeMm / 2);
+  if (radiusMm === 0) return undefined;
   const alongMm = outlineMm + Math.PI * flangeMm;
   return { count: Math.max(2, Math.round(alongMm / numberIn(settings, 'keySpacingMm'))), radiusMm };
+}
+
+function keyFindings(keys: { radiusMm: number } | undefined, settings: MoldSettings): Problem[] {
+  const askedMm = numberIn(settings, 'keyRadiusMm');
+  if (keys === undefined || keys.radiusMm >= askedMm) return [];
+  return [finding('KEYS_SMALLER', 'look', { askedMm, radiusMm: keys.radiusMm })];
 }
 
 const COMPARED: readonly Vector[] = [
@@ -229,7 +243,7 @@ function undercutOf(
     wasSearched: search.wasSearched,
     draftDegrees: leaving.draftDegrees,
     fillMm3,
-    places: lockedPlaces(field, body, skinMm, MOST_PLACES),
+    places: fillMm3 < NO_MATTER_MM3 ? [] : lockedPlaces(field, body, skinMm, MOST_PLACES),
     compared,
   };
 }
@@ -240,7 +254,8 @@ const LOCKED_LOOK = 0.1;
 function undercutFindings(undercut: UndercutShape, skinMm3: number, isTied: boolean): Problem[] {
   const share = undercut.fillMm3 / (skinMm3 + undercut.fillMm3);
   const [x, y, z] = undercut.pull;
-  const values = { fillCm3: undercut.fillMm3 / 1000, share, pieces: undercut.pieces, x, y, z };
+  const { pieces, draftDegrees } = undercut;
+  const values = { fillCm3: undercut.fillMm3 / 1000, share, pieces, draftDegrees, x, y, z };
   return [
     finding('UNDERCUT_LOCKED', share > LOCKED_LOOK ? 'look' : 'fine', values),
     ...(isTied ? [finding('PULL_TIED', 'fine', values)] : []),

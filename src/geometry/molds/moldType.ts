@@ -96,7 +96,8 @@ export interface MoldShape {
   flange?: { widthMm: number; outlineMm: number; areaMm2: number };
   keys?: { count: number; radiusMm: number };
   outerMm: readonly [number, number, number];
-  thickestMm: number;
+  /** Left out where hollows between sculpt and box may hold rubber thicker than the walls. */
+  thickestMm?: number;
   findings: Problem[];
 }
 

@@ -21,8 +21,9 @@ export interface PullChoice {
   tried: number;
 }
 
-/** Points of the thinned grid. */
+/** Points of the thinned grid, for the search and for a comparison. */
 const POINTS = 7e4;
+export const POINTS_TO_COMPARE = 4e4;
 /** Directions over the half sphere, and over the half circle of level pulls. */
 const [SPHERE, CIRCLE] = [200, 72];
 const STEPS_DEGREES = [4, 2, 1] as const;
@@ -175,16 +176,16 @@ const halfSphere = (): Vector[] =>
   });
 
 /** Every so many grid points are enough. */
-const thinnedBy = ({ grid: { nx, ny, nz } }: Samples): number =>
-  Math.max(1, Math.round(Math.cbrt((nx * ny * nz) / POINTS)));
+const thinnedBy = ({ grid: { nx, ny, nz } }: Samples, points = POINTS): number =>
+  Math.max(1, Math.round(Math.cbrt((nx * ny * nz) / points)));
 
 /** What a pull locks, mm3, to about a hundredth of the skin: for a comparison. */
 export function roughlyLocked(
   field: Field,
   samples: Samples,
-  { skinMm, pull, pieces, draftDegrees }: { skinMm: number } & Leaving,
+  { skinMm, pull, pieces, draftDegrees, points }: { skinMm: number; points?: number } & Leaving,
 ): number {
-  const sheared = shear(samples, { pull: toGrid(field, pull), every: thinnedBy(samples) });
+  const sheared = shear(samples, { pull: toGrid(field, pull), every: thinnedBy(samples, points) });
   const swept = sweptBy(sheared, { pieces, draftDegrees });
   return roughVolume(sheared, swept, skinMm) - roughVolume(sheared, sheared.values, skinMm);
 }

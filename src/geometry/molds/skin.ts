@@ -1,5 +1,5 @@
 import { bad, good, type Outcome } from '../../problem';
-import { jacketedReachMm, measureJacketed } from './jacketed';
+import { jacketedReachMm, measureJacketed, thickestIn } from './jacketed';
 import type { MoldBody, MoldSettings, MoldShape, MoldType, NamedVolume } from './moldType';
 import {
   BASE,
@@ -75,6 +75,6 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
       },
     ],
     coats: measured.value.coats,
-    thickestMm: skinMm,
+    thickestMm: thickestIn(shape, skinMm),
   });
 }

@@ -69,15 +69,20 @@ export function sweepBody(
 function partingMm(sheared: Sheared, skinMm: number): number {
   const { nu, nv, values, spacingMm: step, stepMm, height } = sheared;
   const shadow = new Float32Array(nu * nv).fill(Infinity);
+  const plane = new Int32Array(nu * nv);
   for (let v = 0; v < values.length; v++) {
     const p = v % (nu * nv);
-    if (values[v]! < shadow[p]!) shadow[p] = values[v]!;
+    if (values[v]! >= shadow[p]!) continue;
+    shadow[p] = values[v]!;
+    plane[p] = Math.floor(v / (nu * nv));
   }
   let grown = 0;
   for (let j = 0, p = 0; j < nv; j++)
     for (let i = 0; i < nu; i++, p++) {
       const over =
-        height === undefined || height.perW !== 0 ? 0 : height.atZero + height.perU * i + height.perV * j;
+        height === undefined
+          ? 0
+          : height.atZero + height.perU * i + height.perV * j + height.perW * plane[p]!;
       if (over <= -1) continue;
       const share = (far: number): number => Math.min(1, Math.max(0, 0.5 - far / step));
       const far = shadow[p]! - skinMm;

@@ -53,7 +53,7 @@ export interface FieldWish {
 const SPARE_MM = 5;
 
 /** Up to this reach the voxel is the same, so that it does not depend on what was asked first. Chosen here. */
-const USUAL_REACH_MM = 40;
+const USUAL_REACH_MM = 60;
 
 /** The size of a scan, and the bench for its molds: it is measured once for both. Errors: those of `sizeScan`. */
 export function openMoldBench(

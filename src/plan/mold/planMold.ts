@@ -84,7 +84,7 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
     ask,
   );
   if (!around.ok) return around;
-  const casting = castingCavity(bench.volumeCm3, ask);
+  const casting = castingCavity(moldedVolume(bench, sculpt), ask);
   if (!casting.ok) return casting;
   const finishing = finishingOf(sculpt.areaMm2 / 100, ask.finish ?? {});
   if (!finishing.ok) return finishing;
@@ -123,7 +123,7 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
         {
           ...(ask.silicone?.cure === undefined ? {} : { siliconeCure: ask.silicone.cure }),
           ...(ask.silicone?.openedOn === undefined ? {} : { siliconeOpenedOn: ask.silicone.openedOn }),
-          thickestMm: shape.value.thickestMm,
+          ...(shape.value.thickestMm === undefined ? {} : { thickestMm: shape.value.thickestMm }),
           ...ask.facts,
         },
         'mold',
@@ -139,6 +139,17 @@ function skinOverWall(type: MoldType, { settings = {} }: MoldAsk): ReturnType<ty
   if (typeof skinMm !== 'number' || wall === undefined) return undefined;
   const wallMm = Number(settings.wallMm ?? wall.default);
   return skinMm > wallMm ? bad('SKIN_OVER_WALL', { skinMm, wallMm }) : undefined;
+}
+
+/** What the mold's cavity is cast from: the sculpt as rubber meets it, its hollows filled, with the range of the scan. */
+function moldedVolume({ volumeCm3 }: MoldBench, sculpt: Sculpt): Estimate {
+  const value = sculpt.volumeMm3 / MM3_PER_CM3;
+  return {
+    value,
+    low: Math.max(0, value - (volumeCm3.value - volumeCm3.low)),
+    high: value + (volumeCm3.high - volumeCm3.value),
+    from: volumeCm3.from,
+  };
 }
 
 /** Thickness after each coat, for a type that goes on in coats. */

@@ -6,6 +6,7 @@ import {
   coatMasses,
   needBeyondStock,
   orderInMixes,
+  RULES,
   smallestMixG,
   SILICONE_BOUNDS,
   SILICONE_RULES,
@@ -81,7 +82,7 @@ export function siliconeFor(
     ],
     smallestMixG: smallestMixG({ ratio: material.ratio, stepG: pours[0]!.order.stepG }),
     assumptions: [...assumptions, ...onceEach(pours.flatMap(({ order }) => order.assumptions))],
-    findings: oncePerCode(pours.flatMap(({ order }) => order.findings)),
+    findings: oncePerCode([...pours.flatMap(({ order }) => order.findings), ...pours.flatMap(ratioFindings)]),
   };
   return withPurchase(need, wish.silicone, material.ratio);
 }
@@ -220,6 +221,14 @@ function withPurchase(
     ...(needKg > 0 ? { purchase: purchase.value } : {}),
     findings: [...need.findings, ...(needKg > 0 ? purchase.value.findings : [])],
   });
+}
+
+/** A mix whose ratio the scale's step bends. */
+function ratioFindings({ name, order: { ratioErrorShare, mix, stepG } }: Pour): Problem[] {
+  const error = Math.abs(ratioErrorShare);
+  if (error <= RULES.ratioLook.value) return [];
+  const values = { name, error, baseG: mix.baseG, catalystG: mix.catalystG, stepG };
+  return [finding('SILICONE_RATIO_BENT', error > RULES.ratioStop.value ? 'stop' : 'look', values)];
 }
 
 const tidy = (grams: number): number => Number(grams.toFixed(9));

@@ -68,12 +68,30 @@ function wallOf({ box }: MoldShape, siliconeKgM3: number, ask: MoldAsk): Outcome
   const wallWidthMm = Math.max(box.innerMm[0], box.innerMm[1]);
   const load = boxWall({ rubberHeightMm: box.innerMm[2], wallWidthMm, wallMm, siliconeKgM3, material });
   if (!load.ok) return load;
+  const others = boxWall({
+    rubberHeightMm: box.innerMm[2],
+    wallWidthMm: Math.min(box.innerMm[0], box.innerMm[1]),
+    wallMm,
+    siliconeKgM3,
+    material,
+  });
+  if (!others.ok) return others;
+  // Two walls of either width bow out.
+  const around = (of: (load: BoxWallLoad) => number): number => 2 * (of(load.value) + of(others.value));
+  const extraRubberCm3 = {
+    ...load.value.extraRubberCm3,
+    value: around(({ extraRubberCm3: e }) => e.value),
+    low: around(({ extraRubberCm3: e }) => e.low),
+    high: around(({ extraRubberCm3: e }) => e.high),
+  };
+  const told = load.value.findings.map((one) =>
+    one.code === 'WALL_BULGES'
+      ? { ...one, values: { ...one.values, extraRubberCm3: extraRubberCm3.value } }
+      : one,
+  );
   // A cylinder is stretched, not bent: only its pressure and its seams count.
-  const findings =
-    box.kind === 'cylinder'
-      ? load.value.findings.filter(({ code }) => code !== 'WALL_BULGES')
-      : load.value.findings;
-  return good({ ...load.value, findings, material: material.title, wallMm, wallWidthMm });
+  const findings = box.kind === 'cylinder' ? told.filter(({ code }) => code !== 'WALL_BULGES') : told;
+  return good({ ...load.value, extraRubberCm3, findings, material: material.title, wallMm, wallWidthMm });
 }
 
 /** A sculpt floats where rubber is poured around it; brushed rubber does not lift it. */

@@ -103,8 +103,8 @@ describe('what one choice adds', () => {
     const [narrow, wide] = [skin({ flangeMm: 10, keyRadiusMm: 0 }), skin({ flangeMm: 20, keyRadiusMm: 0 })];
     expect(wide.rubberMm3).toBeGreaterThan(narrow.rubberMm3);
     expect(wide.jacket!.volumeMm3).toBeGreaterThan(narrow.jacket!.volumeMm3);
-    const keyed = skin({ flangeMm: 10, keyRadiusMm: 8 });
-    expectClose(keyed.rubberMm3 - narrow.rubberMm3, keyed.keys!.count * (2 / 3) * Math.PI * 512, 1e-9);
+    const keyed = skin({ flangeMm: 20, keyRadiusMm: 8 });
+    expectClose(keyed.rubberMm3 - wide.rubberMm3, keyed.keys!.count * (2 / 3) * Math.PI * 512, 1e-9);
   });
 
   it('a poured skin takes the rubber of its clay, and of funnel and risers: pi/4 d^2 times jacket and height over it', () => {
