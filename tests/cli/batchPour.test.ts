@@ -116,7 +116,7 @@ describe('pressure, clamp and straps', () => {
     expectClose(one.plug_n!, one.design_pressure_kpa! * 2, 1e-9, 'plug');
     expectClose(
       one.strap_n! * one.straps!,
-      one.clamp_n! / 2 / (Math.exp(-0.3 * Math.PI) * 0.5),
+      one.clamp_n! / 2 / (Math.exp((-0.3 * Math.PI) / 2) * 0.8),
       1e-9,
       'straps',
     );

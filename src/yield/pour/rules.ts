@@ -25,18 +25,18 @@ export const POUR_RULES = {
 
   strapFriction: { value: 0.3, low: 0.2, high: 0.4, unit: '', from: `strap on a rigid jacket; ${COMMON}` },
   strapWrap: {
-    value: 180,
+    value: 90,
     low: 90,
     high: 180,
     unit: 'degrees',
-    from: 'two corners between the buckle and the far crossing of the parting: engineering choice',
+    from: 'one corner between the buckle and a crossing of the parting, buckles on alternate sides: engineering choice',
   },
   strapLoss: {
-    value: 0.5,
+    value: 0.2,
     low: 0.2,
     high: 0.5,
     unit: '',
-    from: `tension lost by creep within the first hour, polypropylene; polyester loses less; ${COMMON}`,
+    from: `tension lost by creep after it was tightened again before the pour; up to half within the first hour without that; ${COMMON}`,
   },
   strapTension: {
     value: 200,
