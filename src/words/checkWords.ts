@@ -106,7 +106,7 @@ const MOLD_AGE_WORDS: Words<MoldAgeCase> = {
     hint: 'Bend it and look for small tears before each casting.',
   }),
   'not made': (v) => ({
-    text: `The mold is not made yet. One of condensation cure lasts ${amount(v.fromYears)} to ${amount(v.toYears)} years before it tears.`,
+    text: `The mold is not made yet. One of condensation cure lasts ${amount(v.fromYears)} to ${amount(v.toYears)} years before it tears; one of addition cure keeps longer, no figure is known.`,
     hint: 'Write the day on the mold when it is cast.',
   }),
   young: (v) => ({

@@ -75,9 +75,8 @@ function build({ sculpt }: MoldBody, settings: MoldSettings): Outcome<MoldShape>
     latticeDoubtMm3: 0,
     box,
     outerMm: box.innerMm,
-    ...(isEven(box.volumeMm3 - sculpt.volumeMm3, sculpt, wallMm)
-      ? { thickestMm: Math.max(wallMm, coverMm, underMm) }
-      : {}),
+    thickestMm: Math.max(wallMm, coverMm, underMm),
+    ...(isEven(box.volumeMm3 - sculpt.volumeMm3, sculpt, wallMm) ? {} : { hasThickerPlaces: true as const }),
     findings: [],
   };
   const whole = {

@@ -96,8 +96,9 @@ export interface MoldShape {
   flange?: { widthMm: number; outlineMm: number; areaMm2: number };
   keys?: { count: number; radiusMm: number };
   outerMm: readonly [number, number, number];
-  /** Left out where hollows between sculpt and box may hold rubber thicker than the walls. */
-  thickestMm?: number;
+  thickestMm: number;
+  /** Hollows and corners between sculpt and box may hold thicker rubber still. */
+  hasThickerPlaces?: true;
   findings: Problem[];
 }
 

@@ -1,6 +1,6 @@
 import type { Assumption, Estimate } from '../../estimate';
 import { bad, good, type Outcome, type Problem } from '../../problem';
-import { runChecks } from '../../checks';
+import { CHECK_FIGURES, runChecks } from '../../checks';
 import {
   moldType,
   settleMold,
@@ -123,7 +123,7 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
         {
           ...(ask.silicone?.cure === undefined ? {} : { siliconeCure: ask.silicone.cure }),
           ...(ask.silicone?.openedOn === undefined ? {} : { siliconeOpenedOn: ask.silicone.openedOn }),
-          ...(shape.value.thickestMm === undefined ? {} : { thickestMm: shape.value.thickestMm }),
+          ...thickFact(shape.value),
           ...ask.facts,
         },
         'mold',
@@ -140,6 +140,10 @@ function skinOverWall(type: MoldType, { settings = {} }: MoldAsk): ReturnType<ty
   const wallMm = Number(settings.wallMm ?? wall.default);
   return skinMm > wallMm ? bad('SKIN_OVER_WALL', { skinMm, wallMm }) : undefined;
 }
+
+/** How thick the rubber is at most; where it may be thicker than that, only if that is too thick already. */
+const thickFact = ({ thickestMm, hasThickerPlaces }: MoldShape): { thickestMm?: number } =>
+  hasThickerPlaces !== true || thickestMm > CHECK_FIGURES.thickSection.value ? { thickestMm } : {};
 
 /** What the mold's cavity is cast from: the sculpt as rubber meets it, its hollows filled, with the range of the scan. */
 function moldedVolume({ volumeCm3 }: MoldBench, sculpt: Sculpt): Estimate {
