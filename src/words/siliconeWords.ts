@@ -39,6 +39,10 @@ export const SILICONE_WORDS: Record<SiliconeCode, (v: Values) => Sentence> = {
     text: `A coat of ${amount(v.coatMm, 3)} mm is thicker than the ${amount(v.staysMm, 2)} mm that stay on an upright wall: it runs down and leaves the high spots thin.`,
     hint: 'Thicken the mix as its data sheet allows, or brush more and thinner coats. A stick dipped upright for a minute shows what stays.',
   }),
+  JACKET_HEAD: (v) => ({
+    text: `Rubber poured ${amount(v.headMm, 3)} mm high presses with ${amount(v.pressureKPa, 2)} kPa at the foot of the jacket, apart and up.`,
+    hint: 'Strap or bolt the jacket together and weigh it down on its board before you pour, seal its foot and seams, and keep clay at hand for leaks.',
+  }),
   SILICONE_RATIO_BENT: (v) => ({
     text: `Weighed in steps of ${amount(v.stepG)} g, ${v.name} gets ${amount(v.baseG)} g of base and ${amount(v.catalystG)} g of catalyst: ${percent(v.error)} off the ratio.`,
     hint: 'Weigh the catalyst on a finer scale.',

@@ -8,6 +8,7 @@ import {
   sagFindings,
   SILICONE_RULES,
   tubeFlowMlS,
+  wallPressureKPa,
 } from '../../yield';
 import { MM3_PER_CM3 } from '../sizeDoubts';
 import type { SiliconeWish, WorkWish } from './moldWish';
@@ -40,7 +41,7 @@ export function processOf(
     containerCm3,
     ...(filled.value.fillMin === undefined ? {} : { fillMin: filled.value.fillMin }),
     assumptions: filled.value.assumptions,
-    findings: [...vacuum, ...coatsStay(shape, work), ...filled.value.findings],
+    findings: [...vacuum, ...coatsStay(shape, work), ...filled.value.findings, ...headFindings(shape, need)],
   });
 }
 
@@ -51,6 +52,18 @@ function coatsStay({ coats }: MoldShape, { staysMm }: WorkWish): Problem[] {
   return staysMm === undefined
     ? [finding('COAT_STICK_UNKNOWN', 'unknown', { coatMm })]
     : sagFindings({ coatMm, staysMm });
+}
+
+/** Poured rubber stands as high as the mold and pushes the jacket apart. */
+function headFindings(
+  { jacket, coats, outerMm, settings }: MoldShape,
+  { densityKgM3 }: SiliconeNeed,
+): Problem[] {
+  if (jacket === undefined || coats !== undefined) return [];
+  const riserMm = typeof settings.riserTallMm === 'number' ? settings.riserTallMm : 0;
+  const headMm = outerMm[2] + riserMm;
+  const pressureKPa = wallPressureKPa({ rubberHeightMm: headMm, siliconeKgM3: densityKgM3 });
+  return [finding('JACKET_HEAD', 'look', { headMm, pressureKPa })];
 }
 
 /** Rubber that runs in through a funnel must be in before the pot life ends. */
