@@ -1,5 +1,5 @@
-import { bad, good } from '../../problem';
 import type { Outcome } from '../../problem';
+import { checkEach, checkWithin } from '../checkInput';
 import { SILICONE_BOUNDS } from './rules';
 import type { SiliconeInput } from './rules';
 
@@ -16,18 +16,10 @@ type Inputs = Partial<Record<SiliconeInput, number | undefined>>;
  * Refuses the first number that is not finite or outside the bounds of its kind, by name: INPUT_NOT_A_NUMBER,
  * INPUT_OUT_OF_BOUNDS. A missing one is refused too, unless it is among the `optional`, which have a default.
  */
-export function checkSilicone(inputs: Inputs, optional: Inputs = {}): Outcome<true> {
-  for (const [input, value] of [...Object.entries(inputs), ...given(optional)]) {
-    const name = input as SiliconeInput;
-    if (typeof value !== 'number' || !Number.isFinite(value))
-      return bad('INPUT_NOT_A_NUMBER', { input, value: String(value) });
-    if (!isWithin(value, name)) {
-      const { low, high, unit } = SILICONE_BOUNDS[name];
-      return bad('INPUT_OUT_OF_BOUNDS', { input, value, low, high, unit });
-    }
-  }
-  return good(true);
-}
+export const checkSilicone = (inputs: Inputs, optional: Inputs = {}): Outcome<true> =>
+  checkEach(inputs, optional, (value, input: SiliconeInput) =>
+    checkWithin(value, SILICONE_BOUNDS[input], input),
+  );
 
 /** Both parts above 0 and no absurd figures. Errors: those of `checkSilicone`. */
 export function checkRatioParts({ base, catalyst }: SiliconeRatio): Outcome<true> {
@@ -39,6 +31,3 @@ export function isWithin(value: unknown, input: SiliconeInput): value is number 
   const { low, high } = SILICONE_BOUNDS[input];
   return typeof value === 'number' && value >= low && value <= high;
 }
-
-const given = (inputs: Inputs): [string, number | undefined][] =>
-  Object.entries(inputs).filter(([, value]) => value !== undefined);
