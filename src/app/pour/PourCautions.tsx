@@ -1,5 +1,6 @@
 import { cautionsOfPour } from '../../words/cautionsOfPour';
 import { WARMTH_CAUTIONS } from '../../words/warmthWords';
+import { CautionList } from '../parts/CautionList';
 import type { PourOnPage } from '../../worker/pour';
 import { pourCautions, type Caution, type PourCautionKey } from '../../words/cautions';
 
@@ -20,22 +21,4 @@ export function PourCautions({ pour }: { pour: PourOnPage | undefined }) {
 export function CautionBeside({ of, plugN }: { of: PourCautionKey; plugN?: number }) {
   const cautions = pourCautions([of], plugN === undefined ? {} : { plugN });
   return <CautionList of={of} cautions={cautions.filter(({ key }) => key === of)} />;
-}
-
-export function CautionList({ of, cautions }: { of: string; cautions: readonly Row[] }) {
-  if (cautions.length === 0) return null;
-  return (
-    <section className="cautions wide" aria-label={`Cautions: ${of}`}>
-      <ul>
-        {cautions.map(({ key, when, what, from }) => (
-          <li key={key}>
-            <b>{when}</b>{' '}
-            <span>
-              {what} <small className="where">{from}</small>
-            </span>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
 }

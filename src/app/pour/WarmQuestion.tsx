@@ -14,7 +14,7 @@ import { FindingsTable } from '../parts/FindingsTable';
 import { SelectField } from '../parts/SelectField';
 import { between, minutesWords, warmthWords } from './figures';
 import { PartQuestion } from './PartQuestion';
-import { CautionList } from './PourCautions';
+import { CautionList } from '../parts/CautionList';
 import { PourField } from './PourField';
 import { warmRows } from './warmRows';
 
