@@ -1,4 +1,5 @@
 import { boundsOf, extentsOf, type Bounds, type TriangleMesh } from './triangleMesh';
+import { dot } from './vector';
 
 /*
  * What makes a table: much nearly level area that faces up, in one plane, low under the piece. All shares chosen here. Single
@@ -171,5 +172,3 @@ function highestOver({ min, max }: Bounds, up: Vector, place: number): number {
   );
   return Math.max(...corners);
 }
-
-const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -1,4 +1,6 @@
-export type Vector = readonly [number, number, number];
+import { cross, type Vector } from '../vector';
+
+export type { Vector } from '../vector';
 
 /** Right-handed unit vectors: `u` and `v` span the plane, `n` stands on it. */
 export interface PlaneFrame {
@@ -29,18 +31,13 @@ export function planeFrame(normal: Vector): PlaneFrame {
   return { u: combined(cos, across, sin, ahead), v: combined(-sin, across, cos, ahead), n };
 }
 
-function unit(a: Vector): Vector {
+/** A direction of length 1. Throws on one of no or of infinite length. */
+export function unit(a: Vector): Vector {
   const length = Math.hypot(...a);
   if (!(length > 0 && length < Infinity))
     throw new Error(`planeFrame: expected a direction of finite length above 0, got ${a.join(' ')}`);
   return [a[0] / length, a[1] / length, a[2] / length];
 }
-
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
 
 const combined = (s: number, a: Vector, t: number, b: Vector): Vector => [
   s * a[0] + t * b[0],

@@ -2,7 +2,8 @@ import type { Field } from '../field/buildField';
 import { bad, good, type Outcome } from '../../problem';
 import { watched } from '../field/runTogether';
 import { sampleField, type Samples } from '../field/sampleField';
-import type { Vector } from '../measure/planeFrame';
+import { unit } from '../measure/planeFrame';
+import { cross, dot, type Vector } from '../vector';
 import { shear, type Sheared } from './sheared';
 import { sweptBy, toGrid, type Leaving } from './sweptBody';
 
@@ -212,16 +213,3 @@ function roughVolume(
   }
   return sum * spacingMm ** 3;
 }
-
-function unit([x, y, z]: Vector): Vector {
-  const length = Math.hypot(x, y, z);
-  return [x / length, y / length, z / length];
-}
-
-const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];

@@ -1,6 +1,7 @@
 import type { TriangleMesh } from '../triangleMesh';
 import type { Loop } from './loops';
 import { loopCentroid } from './closeCycle';
+import { dot } from '../vector';
 
 /**
  * How far the true surface may bulge past a flat cap, as a share of the rim's radius: a dome of height a/10 over a disc of
@@ -108,8 +109,6 @@ function meanSlope({ positions: p, triangles }: TriangleMesh, loop: Loop, n: Vec
   }
   return total === 0 ? 0 : weighted / total;
 }
-
-const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
 type Vector = [number, number, number];
 
