@@ -1,19 +1,7 @@
 import { bad, good, type Outcome } from '../../problem';
-import { jacketedReachMm, measureJacketed, thickestIn } from './jacketed';
+import { jacketedReachMm, measureJacketed, partsUnderJacket, thickestIn } from './jacketed';
 import type { MoldBody, MoldSettings, MoldShape, MoldType, NamedVolume } from './moldType';
-import {
-  BASE,
-  DRAFT,
-  FILL,
-  FLANGE_WIDTH,
-  JACKET,
-  KEY_RADIUS,
-  KEY_SPACING,
-  length,
-  parts,
-  PRACTICE,
-  PULL,
-} from './parameters';
+import { BASE, JACKETED, length, parts, PRACTICE } from './parameters';
 import { numberIn } from './settle';
 
 /**
@@ -29,13 +17,7 @@ export const BLANKET: MoldType = {
     BASE,
     parts('Pieces of the jacket', 2),
     length('skinMm', 'Blanket thickness', 'skin', [10, 2, 40], `8 to 15 mm, ${PRACTICE}`),
-    PULL,
-    DRAFT,
-    FILL,
-    FLANGE_WIDTH,
-    KEY_RADIUS,
-    KEY_SPACING,
-    JACKET,
+    ...JACKETED,
     length('funnelMm', 'Pour funnel, diameter', 'funnel', [20, 5, 80], `15 to 20 mm, ${PRACTICE}`, true),
     length(
       'riserTallMm',
@@ -67,18 +49,11 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
   if (field === undefined) return bad('MOLD_NEEDS_SURFACE', { what: 'a skin' });
   const measured = measureJacketed({ ...body, field }, settings);
   if (!measured.ok) return measured;
-  const { skinMm3, fillMm3, flangeMm3, keysMm3, insideMm3, shape, skinMm } = measured.value;
-  const isFiller = settings.fill === 'filler';
-  const blanket: NamedVolume[] = [
-    { name: 'gap', volumeMm3: skinMm3 },
-    ...(isFiller ? [] : [{ name: 'undercut fill', volumeMm3: fillMm3 }]),
-    { name: 'flange', volumeMm3: flangeMm3 },
-    { name: 'keys', volumeMm3: keysMm3 },
-  ];
+  const { insideMm3, shape, skinMm } = measured.value;
+  const { parts: blanket, voids, voidMm3 } = partsUnderJacket(measured.value, settings, 'gap');
   const clayMm3 = sumOf(blanket);
   const risersMm3 = risersOf(settings);
   const rubber = [...blanket, { name: 'funnel and risers', volumeMm3: risersMm3 }];
-  const voidMm3 = isFiller ? fillMm3 : 0;
   const step = { sculptMm3: shape.sculptMm3, voidMm3 };
   return good({
     ...shape,
@@ -87,7 +62,7 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
     rubber,
     rubberMm3: clayMm3 + risersMm3,
     clay: [{ name: 'clay blanket', volumeMm3: clayMm3 }],
-    voids: isFiller ? [{ name: 'filler pieces', volumeMm3: fillMm3 }] : [],
+    voids,
     fillings: [
       { ...step, when: 'clay under the jacket', rubberMm3: 0, clayMm3, containerMm3: insideMm3 },
       {

@@ -5,7 +5,14 @@ import type { Vector } from '../measure/planeFrame';
 import { coatFindings, coatVolumes, measuredForCoats } from './coats';
 import { flangeOf, type Flange } from './flange';
 import { lockedPlaces } from './lockedPlaces';
-import type { JacketMeasure, MoldBody, MoldSettings, MoldShape, UndercutShape } from './moldType';
+import type {
+  JacketMeasure,
+  MoldBody,
+  MoldSettings,
+  MoldShape,
+  NamedVolume,
+  UndercutShape,
+} from './moldType';
 import { outerExtents } from './outerExtents';
 import { POINTS_TO_COMPARE, roughlyLocked, searchPull, type PullChoice } from './pullSearch';
 import type { Sculpt } from './sculpt';
@@ -161,6 +168,25 @@ export function measureJacketed(
       ],
     },
   });
+}
+
+/** What lies under the jacket, part by part; the fill apart where other pieces fill it. `first` names what lies on the sculpt. */
+export function partsUnderJacket(
+  { skinMm3, fillMm3, flangeMm3, keysMm3 }: Jacketed,
+  settings: MoldSettings,
+  first: string,
+): { parts: NamedVolume[]; voids: NamedVolume[]; voidMm3: number } {
+  const isFiller = settings.fill === 'filler';
+  return {
+    parts: [
+      { name: first, volumeMm3: skinMm3 },
+      ...(isFiller ? [] : [{ name: 'undercut fill', volumeMm3: fillMm3 }]),
+      { name: 'flange', volumeMm3: flangeMm3 },
+      { name: 'keys', volumeMm3: keysMm3 },
+    ],
+    voids: isFiller ? [{ name: 'filler pieces', volumeMm3: fillMm3 }] : [],
+    voidMm3: isFiller ? fillMm3 : 0,
+  };
 }
 
 /** Thickest rubber: the skin, and where an undercut is filled the least side of the box around it on top. */

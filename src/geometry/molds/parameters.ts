@@ -27,7 +27,7 @@ export const parts = (label: string, preset: 1 | 2): MoldParameter => ({
   from: 'chosen here',
 });
 
-export const PULL: MoldParameter = {
+const PULL: MoldParameter = {
   key: 'pull',
   label: 'Pull of the jacket',
   flag: 'pull',
@@ -36,7 +36,7 @@ export const PULL: MoldParameter = {
   from: 'chosen here: the direction that locks least, by search',
 };
 
-export const DRAFT: MoldParameter = {
+const DRAFT: MoldParameter = {
   key: 'draftDegrees',
   label: 'Draft of the jacket',
   flag: 'draft',
@@ -48,7 +48,7 @@ export const DRAFT: MoldParameter = {
   isFine: true,
 };
 
-export const FILL: MoldParameter = {
+const FILL: MoldParameter = {
   key: 'fill',
   label: 'Undercuts filled with',
   flag: 'fill',
@@ -59,7 +59,7 @@ export const FILL: MoldParameter = {
   isFine: true,
 };
 
-export const JACKET: MoldParameter = {
+const JACKET: MoldParameter = {
   key: 'jacketMm',
   label: 'Jacket thickness',
   flag: 'jacket',
@@ -70,7 +70,7 @@ export const JACKET: MoldParameter = {
   from: `10 to 25 mm for plaster, ${COMMON}`,
 };
 
-export const FLANGE_WIDTH: MoldParameter = {
+const FLANGE_WIDTH: MoldParameter = {
   key: 'flangeMm',
   label: 'Flange width',
   flag: 'flange',
@@ -81,7 +81,7 @@ export const FLANGE_WIDTH: MoldParameter = {
   from: `20 to 40 mm, ${COMMON}; 0 makes none`,
 };
 
-export const KEY_RADIUS: MoldParameter = {
+const KEY_RADIUS: MoldParameter = {
   key: 'keyRadiusMm',
   label: 'Key radius',
   flag: 'key-radius',
@@ -93,7 +93,7 @@ export const KEY_RADIUS: MoldParameter = {
   isFine: true,
 };
 
-export const KEY_SPACING: MoldParameter = {
+const KEY_SPACING: MoldParameter = {
   key: 'keySpacingMm',
   label: 'Spacing of the keys',
   flag: 'key-spacing',
@@ -125,3 +125,14 @@ export const length = (
 });
 
 export const PRACTICE = COMMON;
+
+/** What every skin under a rigid jacket has to choose. */
+export const JACKETED: readonly MoldParameter[] = [
+  PULL,
+  DRAFT,
+  FILL,
+  FLANGE_WIDTH,
+  KEY_RADIUS,
+  KEY_SPACING,
+  JACKET,
+];

@@ -1,19 +1,7 @@
 import { bad, good, type Outcome } from '../../problem';
-import { jacketedReachMm, measureJacketed, thickestIn } from './jacketed';
-import type { MoldBody, MoldSettings, MoldShape, MoldType, NamedVolume } from './moldType';
-import {
-  BASE,
-  DRAFT,
-  FILL,
-  FLANGE_WIDTH,
-  JACKET,
-  KEY_RADIUS,
-  KEY_SPACING,
-  length,
-  parts,
-  PRACTICE,
-  PULL,
-} from './parameters';
+import { jacketedReachMm, measureJacketed, partsUnderJacket, thickestIn } from './jacketed';
+import type { MoldBody, MoldSettings, MoldShape, MoldType } from './moldType';
+import { BASE, JACKETED, length, parts, PRACTICE } from './parameters';
 
 /**
  * Thickened rubber brushed on in coats, the first one thin for the detail, then a rigid jacket. Its volume is that of the sculpt grown by the
@@ -29,13 +17,7 @@ export const SKIN: MoldType = {
     length('skinMm', 'Skin thickness', 'skin', [6, 1, 40], `4 to 10 mm, ${PRACTICE}`),
     length('firstCoatMm', 'First coat', 'first-coat', [0.75, 0.2, 3], `0.5 to 1 mm, ${PRACTICE}`, true),
     length('coatMm', 'Each further coat', 'coat', [1.5, 0.3, 5], `1 to 3 mm, ${PRACTICE}`, true),
-    PULL,
-    DRAFT,
-    FILL,
-    FLANGE_WIDTH,
-    KEY_RADIUS,
-    KEY_SPACING,
-    JACKET,
+    ...JACKETED,
   ],
   reachMm: jacketedReachMm,
   build,
@@ -46,16 +28,9 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
   if (field === undefined) return bad('MOLD_NEEDS_SURFACE', { what: 'a skin' });
   const measured = measureJacketed({ ...body, field }, settings, (body.coatsMm ?? []).slice(0, -1));
   if (!measured.ok) return measured;
-  const { skinMm3, fillMm3, flangeMm3, keysMm3, insideMm3, shape, skinMm } = measured.value;
-  const isFiller = settings.fill === 'filler';
-  const rubber: NamedVolume[] = [
-    { name: 'skin', volumeMm3: skinMm3 },
-    ...(isFiller ? [] : [{ name: 'undercut fill', volumeMm3: fillMm3 }]),
-    { name: 'flange', volumeMm3: flangeMm3 },
-    { name: 'keys', volumeMm3: keysMm3 },
-  ];
+  const { insideMm3, shape, skinMm } = measured.value;
+  const { parts: rubber, voids, voidMm3 } = partsUnderJacket(measured.value, settings, 'skin');
   const rubberMm3 = rubber.reduce((sum, { volumeMm3 }) => sum + volumeMm3, 0);
-  const voidMm3 = isFiller ? fillMm3 : 0;
   return good({
     ...shape,
     key: SKIN.key,
@@ -63,7 +38,7 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
     rubber,
     rubberMm3,
     clay: [],
-    voids: isFiller ? [{ name: 'filler pieces', volumeMm3: fillMm3 }] : [],
+    voids,
     fillings: [
       {
         when: 'under the jacket',
