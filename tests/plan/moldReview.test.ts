@@ -3,6 +3,7 @@ import { expectClose } from '../support/close';
 import { benchOf, moldOn } from '../support/moldBench';
 import { problemOf } from '../support/outcome';
 import { planMold } from '../../src/plan';
+import { MUSHROOM } from '../support/moldSamples';
 import { sampleScan } from '../support/samples';
 import { openMoldBench } from '../../src/plan';
 import { valueOf } from '../support/outcome';
@@ -42,6 +43,16 @@ describe('thick rubber', () => {
     expect(block.findings.find((f) => f.code === 'THICK_CONDENSATION')!.status).toBe('unknown');
     expect(moldOn(CUBE, { type: 'block' }).shape.thickestMm).toBe(12);
   });
+});
+
+it('a filled undercut makes the rubber thicker, not the skin that was asked for', () => {
+  expect(moldOn(CUBE, { type: 'skin', settings: { skinMm: 7 } }).shape.wallMm).toBe(7);
+  const mushroom = moldOn(benchOf(MUSHROOM), {
+    type: 'skin',
+    settings: { skinMm: 7, parts: '1', pull: '+z' },
+  }).shape;
+  expect(mushroom.wallMm).toBe(7);
+  expect(mushroom.thickestMm).toBeGreaterThan(20);
 });
 
 describe('jackets laid in layers', () => {

@@ -35,7 +35,7 @@ export function TypeQuestion({ ticket, dispatch, mark, now, problemOf }: MoldPro
                 {type.title}
                 {now.answer === undefined
                   ? ': no figures'
-                  : `, ${amount(now.answer.shape.thickestMm, 3)} mm, ${shellWords(now.answer)}`}
+                  : `, ${amount(now.answer.shape.wallMm, 3)} mm, ${shellWords(now.answer)}`}
               </span>
             </Verdict>
           )}

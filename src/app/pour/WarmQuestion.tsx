@@ -105,9 +105,9 @@ function WarmForm(props: BatchProps) {
 
 /** The mold of the ticket knows its thickest place. Taken only when asked. */
 function ThickestOfMold({ ticket, dispatch }: BatchProps) {
-  const thickestMm = chosenNow(ticket).answer?.shape.thickestMm;
-  if (thickestMm === undefined || ticket.fields.warmWall.text.trim() !== '') return null;
-  const text = formatLength(thickestMm, 'metric');
+  const wallMm = chosenNow(ticket).answer?.shape.wallMm;
+  if (wallMm === undefined || ticket.fields.warmWall.text.trim() !== '') return null;
+  const text = formatLength(wallMm, 'metric');
   return (
     <div className="chg">
       <button type="button" className="act" onClick={() => dispatch({ do: 'type', field: 'warmWall', text })}>

@@ -38,10 +38,8 @@ export function shellCell({ shape: { box, jacket } }: Mold): string {
     : `box ${sidesWords(box.innerMm)}`;
 }
 
-export const thicknessCell = ({ shape: { thickestMm, coats } }: Mold): string =>
-  coats === undefined
-    ? amount(thickestMm, 3)
-    : `${amount(thickestMm, 3)}, in ${counted(coats.length, 'coat')}`;
+export const thicknessCell = ({ shape: { wallMm, coats } }: Mold): string =>
+  coats === undefined ? amount(wallMm, 3) : `${amount(wallMm, 3)}, in ${counted(coats.length, 'coat')}`;
 
 export const lockedCell = ({ shape: { undercut } }: Mold): string =>
   undercut === undefined

@@ -73,6 +73,7 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
         containerMm3: insideMm3 + risersMm3,
       },
     ],
+    wallMm: skinMm,
     thickestMm: thickestIn(shape, skinMm),
   });
 }

@@ -75,6 +75,7 @@ function build({ sculpt }: MoldBody, settings: MoldSettings): Outcome<MoldShape>
     latticeDoubtMm3: 0,
     box,
     outerMm: box.innerMm,
+    wallMm,
     thickestMm: Math.max(wallMm, coverMm, underMm),
     ...(isEven(box.volumeMm3 - sculpt.volumeMm3, sculpt, wallMm) ? {} : { hasThickerPlaces: true as const }),
     findings: [],

@@ -96,6 +96,8 @@ export interface MoldShape {
   flange?: { widthMm: number; outlineMm: number; areaMm2: number };
   keys?: { count: number; radiusMm: number };
   outerMm: readonly [number, number, number];
+  /** Wall of the box, or skin, as it was asked for. */
+  wallMm: number;
   thickestMm: number;
   /** Hollows and corners between sculpt and box may hold thicker rubber still. */
   hasThickerPlaces?: true;

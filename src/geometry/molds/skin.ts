@@ -50,6 +50,7 @@ function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
       },
     ],
     coats: measured.value.coats,
+    wallMm: skinMm,
     thickestMm: thickestIn(shape, skinMm),
   });
 }
