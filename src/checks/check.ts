@@ -1,8 +1,8 @@
 import type { CheckCode, Problem } from '../problem';
 import { isAbsent, type FactName, type CheckFacts } from './facts';
 
-/** At which moment it is asked: while the mold is planned, before foam is poured, or both. */
-export type Moment = 'mold' | 'pour';
+/** At which moment it is asked: while the mold is planned, while opening and vents are placed, before foam is poured. */
+export type Moment = 'mold' | 'opening' | 'pour';
 
 /**
  * A check is a table or a threshold, not physics. It answers from plain facts, or says which of them are missing. `because`
@@ -12,6 +12,7 @@ export interface Check<Because extends string = string> {
   code: CheckCode;
   /** As a question that fine answers well. */
   title: string;
+  /** `both`: of the mold and of the pour. */
   when: Moment | 'both';
   /** All that it may look at; the rule is shown no other fact. */
   facts: readonly FactName[];

@@ -1,4 +1,5 @@
 import { MATERIAL_CHOICES, MATERIAL_USABLE, type MaterialFactKinds } from './materialFacts';
+import { OPENING_USABLE, type OpeningFactKinds } from './openingFacts';
 import { POUR_CHOICES, POUR_USABLE, type PourFactKinds } from './pourFacts';
 
 /** Facts that are one of a few words; the form shows them in this order. */
@@ -9,11 +10,12 @@ type Words<Choices extends Record<string, readonly string[]>> = {
 };
 type MaterialKinds = MaterialFactKinds & Words<typeof MATERIAL_CHOICES>;
 type PourKinds = PourFactKinds & Words<typeof POUR_CHOICES>;
-type Kinds = MaterialKinds & PourKinds;
+type Kinds = MaterialKinds & PourKinds & OpeningFactKinds;
 type Given<All> = { readonly [N in keyof All]?: All[N] | undefined };
 
 export type FactName = keyof Kinds;
 export type PourFactName = keyof PourKinds;
+export type OpeningFactName = keyof OpeningFactKinds;
 /** Plain facts; what is left out is not known. */
 export type CheckFacts = Given<Kinds>;
 /** Those about materials alone, as a mold asks for them. */
@@ -30,4 +32,4 @@ export function isUsable(name: FactName, value: unknown): boolean {
 /** Absent: nothing was said. A saved job writes null. */
 export const isAbsent = (value: unknown): boolean => value === undefined || value === null;
 
-const USABLE = { ...MATERIAL_USABLE, ...POUR_USABLE };
+const USABLE = { ...MATERIAL_USABLE, ...OPENING_USABLE, ...POUR_USABLE };

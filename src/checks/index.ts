@@ -1,21 +1,26 @@
-/** Checks of materials and of the pour: will these things bear each other? A new check is one file and one line of the list. */
+/** Checks of materials, of the opening and of the pour: will these things bear each other? A new check is one file and one line of the list. */
 import { finding, type Problem } from '../problem';
 import type { Check, Moment, Unanswered } from './check';
 import { isAbsent, isUsable, type FactName, type CheckFacts } from './facts';
 import { AIR_PRESSURE } from './airPressure';
+import { AIR_TRAPPED } from './airTrapped';
 import { CUP_ROOM } from './cupRoom';
 import { CUP_TEST_TODAY } from './cupTestToday';
 import { CURE_INHIBITION } from './cureInhibition';
+import { DEMOLD_STRETCH } from './demoldStretch';
 import { EXOTHERM } from './exotherm';
 import { FIRE_RATING } from './fireRating';
+import { FLAT_CEILING } from './flatCeiling';
 import { FOAM_AGE } from './foamAge';
 import { GLOVES } from './gloves';
 import { JACKET_PANELS } from './jacketPanels';
+import { LIQUID_STAYS } from './liquidStays';
 import { MIXING_METHOD } from './mixingMethod';
 import { MOLD_DAMP } from './moldDamp';
 import { MOLD_LIFE } from './moldLife';
 import { MOLD_SEALED } from './moldSealed';
 import { MOLD_TEMPERATURE } from './moldTemperature';
+import { OPENING_SIZE } from './openingSize';
 import { OPENING_TIME } from './openingTime';
 import { PACK_RANGE } from './packRange';
 import { PAINT_FLEX } from './paintFlex';
@@ -27,24 +32,35 @@ import { RELEASE_FOR_PAINT } from './releaseForPaint';
 import { SCALE_STEP } from './scaleStep';
 import { SHELF_LIFE } from './shelfLife';
 import { SHORT_FILL_RISK } from './shortFillRisk';
+import { SLENDER } from './slender';
 import { STRAP_LOAD } from './strapLoad';
 import { THICK_CONDENSATION } from './thickCondensation';
+import { THIN_CASTING } from './thinCasting';
+import { THIN_RUBBER } from './thinRubber';
 
 export { NOT_YET } from './dates';
 export { CHOICES } from './facts';
-export type { CheckFacts, FactName, MaterialFacts, PourFactName } from './facts';
+export type { CheckFacts, FactName, MaterialFacts, OpeningFactName, PourFactName } from './facts';
 export type { Check } from './check';
 export { CHECK_FIGURES } from './figures';
 export { pourCautionKeys } from './pourCautionKeys';
 export type { PourCautionWhere } from './pourCautionKeys';
 
-/** In the order of the job: silicone, mold, foam in the cup, foam in the mold, finish. */
+/** In the order of the job: silicone, mold, its opening and demolding, foam in the cup, foam in the mold, finish. */
 export const CHECKS: readonly Check[] = [
   CURE_INHIBITION,
   GLOVES,
   THICK_CONDENSATION,
   SHELF_LIFE,
   MOLD_LIFE,
+  OPENING_SIZE,
+  LIQUID_STAYS,
+  AIR_TRAPPED,
+  FLAT_CEILING,
+  THIN_CASTING,
+  SLENDER,
+  THIN_RUBBER,
+  DEMOLD_STRETCH,
   CUP_TEST_TODAY,
   FOAM_AGE,
   AIR_PRESSURE,
@@ -71,7 +87,9 @@ export const CHECKS: readonly Check[] = [
 
 /** One finding a check of that moment, in the order of the list, fine ones and unanswered ones too: never silence. */
 export const runChecks = (facts: CheckFacts, moment: Moment): Problem[] =>
-  CHECKS.filter(({ when }) => when === moment || when === 'both').map((check) => runCheck(check, facts));
+  CHECKS.filter(({ when }) => when === moment || (when === 'both' && moment !== 'opening')).map((check) =>
+    runCheck(check, facts),
+  );
 
 /**
  * `values.because` is the case it met, `values.source` where that comes from. An unanswered one has the status `unknown`

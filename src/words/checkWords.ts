@@ -41,6 +41,19 @@ import {
   SEALED_WORDS,
   STRAP_WORDS,
 } from './moldCheckWords';
+import {
+  CEILING_WORDS,
+  demoldStake,
+  DEMOLD_WORDS,
+  LIQUID_WORDS,
+  OPENING_SIZE_WORDS,
+  openingSizeStake,
+  SLENDER_WORDS,
+  THIN_CASTING_WORDS,
+  THIN_RUBBER_WORDS,
+  trapStake,
+  TRAP_WORDS,
+} from './openingCheckWords';
 import { amount, counted, percent, type Sentence, type Values } from './sentence';
 
 const GLOVE_WORDS: Words<GloveCase> = {
@@ -218,6 +231,14 @@ export const CHECK_WORDS: Record<CheckCode, (v: Values) => Sentence> = {
   EXOTHERM: byCase(EXOTHERM_WORDS, exothermStake),
   OPENING_TIME: byCase(OPENING_WORDS, openingStake),
   FIRE_RATING: byCase(FIRE_WORDS, fireStake),
+  OPENING_SIZE: byCase(OPENING_SIZE_WORDS, openingSizeStake),
+  LIQUID_STAYS: byCase(LIQUID_WORDS),
+  AIR_TRAPPED: byCase(TRAP_WORDS, trapStake),
+  FLAT_CEILING: byCase(CEILING_WORDS),
+  THIN_CASTING: byCase(THIN_CASTING_WORDS),
+  SLENDER: byCase(SLENDER_WORDS),
+  THIN_RUBBER: byCase(THIN_RUBBER_WORDS),
+  DEMOLD_STRETCH: byCase(DEMOLD_WORDS, demoldStake),
 };
 
 function years(v: Values): string {

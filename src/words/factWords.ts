@@ -1,4 +1,5 @@
 import type { FactName } from '../checks';
+import { OPENING_FACT_WORDS } from './openingFactWords';
 import { POUR_FACT_WORDS } from './pourFactWords';
 import type { FactWords } from './factWord';
 import type { Sentence, Values } from './sentence';
@@ -6,6 +7,7 @@ import type { Sentence, Values } from './sentence';
 /** What a missing fact is, after "Not checked:", and what to enter for it. */
 const FACT_WORDS: Readonly<Record<FactName, FactWords>> = {
   ...POUR_FACT_WORDS,
+  ...OPENING_FACT_WORDS,
   siliconeCure: {
     what: 'which silicone cure it is',
     enter: 'silicone cure, condensation or addition, as the data sheet says',

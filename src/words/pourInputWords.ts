@@ -84,6 +84,10 @@ export const POUR_INPUT_WORDS: Readonly<
   moldedKgM3: 'Molded density',
   neckCm2: 'Neck of the core through the mold',
 
+  sectionCm2: 'Largest section of the cavity across the opening',
+  shareMost: 'Most that the opening may take of that section',
+  wantedKPa: 'Pressure that the opening is to hold back',
+  ventsPlaced: 'Number of vents placed',
   sprueMm: 'Diameter of the opening',
   sprueLengthMm: 'Length of the opening',
   headMm: 'Liquid above the opening',

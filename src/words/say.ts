@@ -3,6 +3,7 @@ import type { Show } from '../units';
 import { CHECK_WORDS } from './checkWords';
 import { MESH_WORDS } from './meshWords';
 import { MOLD_WORDS } from './moldWords';
+import { OPENING_FINDING_WORDS } from './openingWords';
 import { PLAN_WORDS } from './planWords';
 import { POUR_WORDS } from './pourWords';
 import { READER_WORDS } from './readerWords';
@@ -19,6 +20,7 @@ const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
   ...SILICONE_WORDS,
   ...CHECK_WORDS,
   ...POUR_WORDS,
+  ...OPENING_FINDING_WORDS,
   ...WARMTH_WORDS,
 };
 

@@ -3,6 +3,7 @@ import type { Problem, YieldCode } from '../problem';
 import { formatDensity, formatGrams, formatMass, formatRatio, formatShare, type Show } from '../units';
 import type { RatioSentenceParts } from '../yield';
 import { chanceWords } from './chance';
+import { DEMOLD_INPUT_WORDS } from './demoldInputWords';
 import { MOLDMAKING_INPUT_WORDS } from './moldmakingInputWords';
 import { POUR_INPUT_WORDS } from './pourInputWords';
 import { amount, type Sentence } from './sentence';
@@ -81,6 +82,7 @@ const INPUT_WORDS: Readonly<Record<string, string>> = {
   ...MOLDMAKING_INPUT_WORDS,
   ...SILICONE_INPUT_WORDS,
   ...POUR_INPUT_WORDS,
+  ...DEMOLD_INPUT_WORDS,
 };
 
 /** `cavityCm3.uShare` is the doubt of the cavity volume; an input without words of its own keeps its name. */

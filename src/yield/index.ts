@@ -55,3 +55,4 @@ export type { Sides } from './moldmaking/weights';
 export * from './silicone';
 export * from './warmth';
 export * from './pour';
+export * from './demold';

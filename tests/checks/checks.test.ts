@@ -22,7 +22,7 @@ function ask(code: CheckCode, facts: CheckFacts): Problem {
 const statusOf = (code: CheckCode, facts: CheckFacts): Status => ask(code, facts).status;
 
 /** These never answer before they have heard all of their facts: one fact missing can turn any answer. */
-const WAITING: readonly CheckCode[] = ['GLOVES', 'SCALE_STEP', 'CUP_ROOM', 'STRAP_LOAD'];
+const WAITING: readonly CheckCode[] = ['GLOVES', 'SCALE_STEP', 'CUP_ROOM', 'STRAP_LOAD', 'LIQUID_STAYS'];
 const waitsForAll = ({ code, facts }: Check): boolean => facts.length === 1 || WAITING.includes(code);
 
 const EXAMPLES = CHECKS.flatMap((check) =>
@@ -60,11 +60,21 @@ describe('what every check keeps to', () => {
     }
   });
 
-  it('a mold asks for what touches the silicone, a pour for what foam needs, and both for the pigment', () => {
-    const codes = (moment: 'mold' | 'pour'): CheckCode[] =>
+  it('a mold asks for what touches the silicone, a pour for what foam needs, an opening for its own, and mold and pour for the pigment', () => {
+    const codes = (moment: 'mold' | 'opening' | 'pour'): CheckCode[] =>
       runChecks({}, moment).map(({ code }) => code as CheckCode);
     const both = codes('mold').filter((code) => codes('pour').includes(code));
     expect(both).toEqual(['PIGMENT']);
+    expect(codes('opening')).toEqual([
+      'OPENING_SIZE',
+      'LIQUID_STAYS',
+      'AIR_TRAPPED',
+      'FLAT_CEILING',
+      'THIN_CASTING',
+      'SLENDER',
+      'THIN_RUBBER',
+      'DEMOLD_STRETCH',
+    ]);
     expect(codes('mold')).toEqual([
       'CURE_INHIBITION',
       'GLOVES',
@@ -78,7 +88,7 @@ describe('what every check keeps to', () => {
   });
 
   it('with nothing told, every check says so and none is fine', () => {
-    const answers = [...runChecks({}, 'mold'), ...runChecks({}, 'pour')];
+    const answers = [...runChecks({}, 'mold'), ...runChecks({}, 'opening'), ...runChecks({}, 'pour')];
     expect(new Set(answers.map(({ code }) => code)).size).toBe(CHECK_CODES.length);
     for (const { code, status, values } of answers) {
       expect(status, code).toBe('unknown');

@@ -45,6 +45,15 @@ describe('a fact that cannot be used', () => {
     ['SHORT_FILL_RISK', 'shortFillChance', 1.2, {}],
     ['FIRE_RATING', 'castingFireRated', 'B1', {}],
     ['CUP_TEST_TODAY', 'cupTestedToday', 'yesterday', {}],
+    ['OPENING_SIZE', 'openingMm', 0, { openingLeastMm: 20, openingMostMm: 40, openingShare: 0.02 }],
+    ['OPENING_SIZE', 'openingShare', -1, { openingMm: 25, openingLeastMm: 20, openingMostMm: 40 }],
+    ['LIQUID_STAYS', 'holdCm3', -1, { pouredLiquidCm3: 900 }],
+    ['AIR_TRAPPED', 'trapLeftCm3', Number.NaN, { trappedCm3: 6 }],
+    ['FLAT_CEILING', 'flatCeilingCm2', -1, {}],
+    ['THIN_CASTING', 'castingThinnestMm', Number.NaN, {}],
+    ['THIN_RUBBER', 'rubberThinnestMm', '3 mm', {}],
+    ['SLENDER', 'slenderness', Number.POSITIVE_INFINITY, {}],
+    ['DEMOLD_STRETCH', 'elongationAtBreak', 300, { demoldStretch: 0.5, slitMm: 10 }],
   ])('%s: %s = %s is not guessed at but given back', (code, name, value, others) => {
     const { status, values } = ask(code, { ...others, [name]: value });
     expect(status).toBe('unknown');

@@ -42,6 +42,21 @@ const SAMPLES: Readonly<Record<FactName, readonly unknown[]>> = {
   plugVented: [false, true],
   shortFillChance: [0, 0.01, 0.011, 0.1, 0.11, 0.9],
   castingFireRated: [false, true],
+  openingMm: [10, 25, 45, 70],
+  openingLeastMm: [8, 20.3, 50],
+  openingMostMm: [0, 15, 39.4],
+  openingShare: [0.02, 0.1, 0.11],
+  trappedCm3: [0, 0.19, 0.2, 30],
+  trapLeftCm3: [0, 0.19, 0.2, 1, 1.1, 12],
+  flatCeilingCm2: [0, 1, 1.1, 40],
+  pouredLiquidCm3: [300, 900],
+  holdCm3: [0, 300, 899.9, 5000],
+  castingThinnestMm: [0, 5.9, 6, 9.9, 10, 40],
+  rubberThinnestMm: [0, 2.9, 3, 12],
+  slenderness: [0.5, 5, 5.1, 12],
+  demoldStretch: [-0.3, 0, 0.221, 0.5, 1.133, 4],
+  elongationAtBreak: [1.4, 3, 6.8],
+  slitMm: [0, 33.1],
 };
 
 export const samplesOf = (name: FactName): readonly unknown[] => SAMPLES[name];

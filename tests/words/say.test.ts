@@ -5,6 +5,7 @@ import {
   finding,
   MESH_CODES,
   MOLD_CODES,
+  OPENING_CODES,
   PLAN_CODES,
   POUR_CODES,
   SILICONE_CODES,
@@ -50,6 +51,7 @@ describe('every code that can come up has its sentence', () => {
     ...CHECK_CODES,
     ...WARMTH_CODES,
     ...POUR_CODES,
+    ...OPENING_CODES,
     ...CALL_CODES,
   ])('%s', (code) => {
     expect(hasWords(code)).toBe(true);
@@ -89,6 +91,7 @@ describe('every code that can come up has its sentence', () => {
       ...CHECK_CODES,
       ...WARMTH_CODES,
       ...POUR_CODES,
+      ...OPENING_CODES,
       ...CALL_CODES,
     ]);
     for (const [path, text] of Object.entries(sources)) {

@@ -89,6 +89,10 @@ export const POUR_BOUNDS = {
   moldedKgM3: { low: 5, high: 1500, unit: 'kg/m3' },
   neckCm2: { low: 0, high: 1e6, unit: 'cm2' },
 
+  sectionCm2: { low: 0.01, high: 1e5, unit: 'cm2' },
+  shareMost: { low: 1e-3, high: 0.5, unit: '' },
+  wantedKPa: { low: 0, high: 2000, unit: 'kPa' },
+  ventsPlaced: { low: 0, high: 1000, unit: '' },
   sprueMm: { low: 1, high: 300, unit: 'mm' },
   sprueLengthMm: { low: 0, high: 2000, unit: 'mm' },
   headMm: { low: 0, high: 2000, unit: 'mm' },

@@ -17,4 +17,4 @@ function checkOne(value: number | undefined, input: PourInput): Outcome<number> 
 }
 
 /** Counts of things and hands. */
-const WHOLE: readonly PourInput[] = ['straps', 'mixers', 'drops', 'vents', 'poured', 'filled'];
+const WHOLE: readonly PourInput[] = ['straps', 'mixers', 'drops', 'vents', 'ventsPlaced', 'poured', 'filled'];

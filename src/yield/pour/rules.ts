@@ -169,6 +169,21 @@ export const POUR_RULES = {
   wallis: { value: 0.725, unit: '', from: `counter-current limit, Wallis; ${MEMORY}` },
   airDensity: { value: 1.2, unit: 'kg/m3', from: 'air at 20 C and 101.3 kPa, ideal gas law' },
   ventDischarge: { value: 0.6, unit: '', from: `sharp-edged hole, textbook; ${MEMORY}` },
+  ventPressure: {
+    value: 200,
+    unit: 'Pa',
+    from: 'chosen here: air before the vents; about a hundredth of what the foam itself reaches',
+  },
+  openingBald: {
+    value: 0.01,
+    unit: '',
+    from: `opening over the surface of the casting: the bald spot it leaves; ${COMMON}`,
+  },
+  mostOpenings: {
+    value: 4,
+    unit: '',
+    from: 'chosen here: more than one pair of hands and a helper can serve',
+  },
   foamViscosity: {
     value: 50,
     low: 10,
