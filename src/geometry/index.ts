@@ -1,5 +1,11 @@
 /** Shapes only: readers, repair, measures. Lengths in mm once a mesh is placed. */
 export { cutMesh, type CutMesh, type CutPlane } from './cut';
+export type { CaughtLimb } from './features/demoldCaught';
+export { lockedLimbs, type LimbWish, type LockedLimbs, type NeckedLimb } from './features/demoldLimbs';
+export { worstPassage, type Passage, type Passages } from './features/demoldPassage';
+export type { SectionOut, SectionsOut, WayOut } from './features/demoldSection';
+export { sectionsOut } from './features/demoldSections';
+export { slitDepthMm, slitLine, type SlitLine, type SlitWish } from './features/slitLine';
 export { turnedExtents } from './field/fieldSurface';
 export { buildField, type Field } from './field/buildField';
 export type { FieldOptions } from './field/fieldOptions';
@@ -15,6 +21,15 @@ export { divergenceVolume } from './measure/pieces';
 export { measureSolid, type SolidOptions } from './measure/measureSolid';
 export type { Doubt, SolidMeasure } from './measure/solidMeasure';
 export { girthOf, type Girth, type Taped } from './measure/girth';
+export { shadowOutlines } from './measure/outline';
+export {
+  inView,
+  towardEye,
+  VIEW_AXES,
+  VIEW_NAMES,
+  type ViewAxes,
+  type ViewName,
+} from './measure/outlineViews';
 export type { Vector } from './measure/planeFrame';
 export { sectionOf, type Plane, type Section } from './measure/section';
 export {
@@ -25,6 +40,7 @@ export {
   type SectionsAlong,
 } from './measure/sectionsAlong';
 export { silhouetteOf, type Silhouette } from './measure/silhouette';
+export { tapeFrom, type Side, type Tape } from './measure/tapeFrom';
 export { thinWalls, type ThinWalls } from './measure/thinWalls';
 export { windingAlongLines, type WindingSums } from './measure/windingLines';
 export type { Crew } from './parallel/crew';
@@ -63,3 +79,17 @@ export {
   type Sculpt,
   type UndercutShape,
 } from './molds';
+export { findAirTraps, ROUGHNESS_MM3, type AirTrap, type AirTraps, type TrapWish } from './features/airTraps';
+export {
+  degreesBetween,
+  MOST_TILT_DEGREES,
+  searchAttitude,
+  type Attitude,
+  type AttitudeWish,
+} from './features/attitude';
+export { FLAT_DEGREES, flatCeilings, type FlatCeilings } from './features/ceilings';
+export { liquidHeldMm3 } from './features/liquidHeld';
+export { mouthOn, nearestOnSurface, type Mouth } from './features/mouth';
+export { openRuns, type VentHole } from './features/openRuns';
+export { columnsAroundSculpt, openToSky, pourColumns, type PourColumns } from './features/pourColumns';
+export { adviseVents, type AdvisedVent, type VentAdvice } from './features/vents';

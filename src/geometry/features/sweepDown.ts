@@ -1,0 +1,166 @@
+import { highestFirst, type RunLinks } from './runLinks';
+
+/*
+ * The merge tree of a body filled from below, swept from the top down (Carr, Snoeyink, Axen 2003, Comput. Geom. 24:75, do the same for any dimension).
+ * A level that sinks uncovers summits; summits grow together at saddles. What is linked to the outside lets air out. When a part that is not meets one that
+ * is, all air above that saddle was shut in: a pocket. Parts that meet before either is open are one pocket, so a ring has one, not one a facet.
+ */
+
+/** Runs of a body with the heights of their ends. */
+export interface RunHeights {
+  count: number;
+  topMm: Float64Array;
+  bottomMm: Float64Array;
+  /** What every run is across, seen from above, mm2. */
+  crossMm2: number;
+}
+
+/** Runs that open to the outside, and the height up to which they do. */
+export interface OpenRuns {
+  run: number[];
+  levelMm: number[];
+}
+
+export interface Pocket {
+  saddleMm: number;
+  /** The run that reaches highest. */
+  topRun: number;
+  volumeMm3: number;
+  /** Of the saddle's level within the pocket. */
+  levelMm2: number;
+  /** All of it, every one with its top above the saddle. */
+  runs: Int32Array;
+  /** Where it meets the open part: a run of the pocket, and one of the open part; -1 where it meets the opening itself. */
+  innerRun: number;
+  outerRun: number;
+}
+
+export interface Pockets {
+  pockets: Pocket[];
+  /** Pockets smaller than asked for, as one sum. */
+  smaller: { count: number; volumeMm3: number };
+  /** Parts that meet nothing that is open: pieces of their own. */
+  apart: { topRun: number; volumeMm3: number }[];
+}
+
+/** @param leastMm3 smaller pockets are only summed up */
+export function sweepDown(
+  heights: RunHeights,
+  links: RunLinks,
+  open: OpenRuns,
+  { leastMm3, order = highestFirst(links) }: { leastMm3: number; order?: Int32Array },
+): Pockets {
+  const parts = newParts(heights);
+  const { parent, isOpen } = parts;
+  const opening = highestFirst({ levelMm: Float64Array.from(open.levelMm), count: open.run.length });
+  const found: Pockets = { pockets: [], smaller: { count: 0, volumeMm3: 0 }, apart: [] };
+  const close = (part: number, at: Pick<Pocket, 'saddleMm' | 'innerRun' | 'outerRun'>): void => {
+    const size = measured(parts, part, at.saddleMm);
+    if (size.volumeMm3 >= leastMm3)
+      found.pockets.push({ ...at, ...size, runs: runsAbove(parts, part, at.saddleMm) });
+    else if (size.volumeMm3 > 0) {
+      found.smaller.count++;
+      found.smaller.volumeMm3 += size.volumeMm3;
+    }
+  };
+  let next = 0;
+  const openDownTo = (levelMm: number): void => {
+    for (; next < opening.length && open.levelMm[opening[next]!]! >= levelMm; next++) {
+      const run = open.run[opening[next]!]!;
+      const part = partOf(parent, run);
+      if (isOpen[part] === 1) continue;
+      close(part, { saddleMm: open.levelMm[opening[next]!]!, innerRun: run, outerRun: -1 });
+      isOpen[part] = 1;
+    }
+  };
+  for (let i = 0; i < links.count; i++) {
+    const link = order[i]!;
+    const saddleMm = links.levelMm[link]!;
+    openDownTo(saddleMm);
+    const [runA, runB] = [links.a[link]!, links.b[link]!];
+    const [a, b] = [partOf(parent, runA), partOf(parent, runB)];
+    if (a === b) continue;
+    if (isOpen[a] !== isOpen[b]) {
+      if (isOpen[a] === 1) close(b, { saddleMm, innerRun: runB, outerRun: runA });
+      else close(a, { saddleMm, innerRun: runA, outerRun: runB });
+    }
+    unite(parts, a, b);
+  }
+  openDownTo(-Infinity);
+  for (let run = 0; run < heights.count; run++)
+    if (parent[run] === run && isOpen[run] === 0) {
+      const { topRun, volumeMm3 } = measured(parts, run, -Infinity);
+      found.apart.push({ topRun, volumeMm3 });
+    }
+  found.pockets.sort((p, q) => q.volumeMm3 - p.volumeMm3 || p.topRun - q.topRun);
+  return found;
+}
+
+/** Parts that grow together: a forest with the runs of every part in a ring. */
+interface Parts {
+  heights: RunHeights;
+  parent: Int32Array;
+  isOpen: Uint8Array;
+  nextRun: Int32Array;
+  size: Int32Array;
+}
+
+const newParts = (heights: RunHeights): Parts => {
+  const each = Int32Array.from({ length: heights.count }, (_, run) => run);
+  return {
+    heights,
+    parent: each,
+    nextRun: each.slice(),
+    size: new Int32Array(heights.count).fill(1),
+    isOpen: new Uint8Array(heights.count),
+  };
+};
+
+/** The run that stands for the part. Path halving. */
+function partOf(parent: Int32Array, run: number): number {
+  while (parent[run] !== run) run = parent[run] = parent[parent[run]!]!;
+  return run;
+}
+
+function unite({ parent, size, isOpen, nextRun }: Parts, a: number, b: number): void {
+  const [large, small] = size[a]! >= size[b]! ? [a, b] : [b, a];
+  parent[small] = large;
+  size[large]! += size[small]!;
+  if (isOpen[small] === 1) isOpen[large] = 1;
+  const next = nextRun[large]!;
+  nextRun[large] = nextRun[small]!;
+  nextRun[small] = next;
+}
+
+/** What of a part lies above a level. */
+function measured(
+  { heights, nextRun }: Parts,
+  part: number,
+  saddleMm: number,
+): Pick<Pocket, 'topRun' | 'volumeMm3' | 'levelMm2'> {
+  const { topMm, bottomMm, crossMm2 } = heights;
+  let length = 0;
+  let level = 0;
+  let topRun = part;
+  let run = part;
+  do {
+    const top = topMm[run]!;
+    if (top > topMm[topRun]! || (top === topMm[topRun] && run < topRun)) topRun = run;
+    if (top > saddleMm) {
+      length += top - Math.max(bottomMm[run]!, saddleMm);
+      if (bottomMm[run]! < saddleMm) level++;
+    }
+    run = nextRun[run]!;
+  } while (run !== part);
+  return { topRun, volumeMm3: length * crossMm2, levelMm2: level * crossMm2 };
+}
+
+function runsAbove({ heights, nextRun }: Parts, part: number, saddleMm: number): Int32Array {
+  const runs: number[] = [];
+  let run = part;
+  do {
+    if (heights.topMm[run]! > saddleMm) runs.push(run);
+    run = nextRun[run]!;
+  } while (run !== part);
+  return Int32Array.from(runs).sort();
+}
