@@ -230,6 +230,8 @@ export const OPENING_CODES = [
   'THICKNESS_NOT_MEASURED',
   'SHEET_LOST',
   'LOCKED_PIECE',
+  'LIMB_CAUGHT',
+  'PIECE_CUT_OFF',
 ] as const;
 
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */

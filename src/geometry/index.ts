@@ -6,6 +6,7 @@ export { worstPassage, type Passage, type Passages } from './features/demoldPass
 export type { SectionOut, SectionsOut, WayOut } from './features/demoldSection';
 export { sectionsOut } from './features/demoldSections';
 export { slitDepthMm, slitLine, type SlitLine, type SlitWish } from './features/slitLine';
+export { watched, type Watched } from './field/runTogether';
 export { turnedExtents } from './field/fieldSurface';
 export { buildField, type Field } from './field/buildField';
 export type { FieldOptions } from './field/fieldOptions';
@@ -89,7 +90,9 @@ export {
 } from './features/attitude';
 export { FLAT_DEGREES, flatCeilings, type FlatCeilings } from './features/ceilings';
 export { liquidHeldMm3 } from './features/liquidHeld';
-export { mouthOn, nearestOnSurface, type Mouth } from './features/mouth';
+export { facingAt, mouthOn, type Mouth } from './features/mouth';
 export { openRuns, type VentHole } from './features/openRuns';
 export { columnsAroundSculpt, openToSky, pourColumns, type PourColumns } from './features/pourColumns';
 export { adviseVents, type AdvisedVent, type VentAdvice } from './features/vents';
+export { measureThickness, shareThinner, type Thickness, type ThinPlace } from './features/thickness';
+export { widestCircle, type WidestCircle } from './plane/widestCircle';

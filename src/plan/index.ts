@@ -17,3 +17,5 @@ export type { SizeOptions } from './sizeOptions';
 export { sizeScan, type Size } from './sizeScan';
 export * from './mold';
 export * from './pour';
+export * from './opening';
+export type { CardDot, PlaceCard } from './placeCard';

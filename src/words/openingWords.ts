@@ -40,4 +40,18 @@ export const OPENING_FINDING_WORDS: Record<OpeningCode, (v: Values) => Sentence>
     text: `Part ${amount(v.n)} is locked in the rubber: ${amount(v.bulbMm, 3)} mm around behind a neck of ${amount(v.neckMm, 3)} mm. The rubber must stretch by ${percent(v.stretchShare)} there.`,
     hint: 'Free it before the pull: peel the rubber off it, slit the rubber along its neck, or cast it as a piece of its own.',
   }),
+  LIMB_CAUGHT: (v) => ({
+    text:
+      v.part === 'hook'
+        ? `A part points back to the opening: rubber reaches ${amount(v.reachMm, 3)} mm behind it.`
+        : `Two parts join deeper in: a web of rubber, ${amount(v.reachMm, 3)} mm long at least, runs between them.`,
+    hint:
+      v.part === 'hook'
+        ? 'Turn the rubber back over its tip before the pull, or slit it there.'
+        : 'No stretch frees it: turn the rubber inside out between them, or slit it from one side.',
+  }),
+  PIECE_CUT_OFF: (v) => ({
+    text: `Nothing poured here reaches ${counted(v.count, 'piece')} of ${amount(v.volumeCm3, 3)} cm³ in all: ${Number(v.count) === 1 ? 'it is' : 'they are'} not joined to the rest.`,
+    hint: 'Join them in the scan, or plan an opening for each and pour them apart.',
+  }),
 };

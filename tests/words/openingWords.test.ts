@@ -13,6 +13,8 @@ const VALUES: Readonly<Record<OpeningCode, Problem['values']>> = {
   THICKNESS_NOT_MEASURED: {},
   SHEET_LOST: { count: 1, areaCm2: 12.5 },
   LOCKED_PIECE: { n: 1, neckMm: 94.25, bulbMm: 251.33, stretchShare: 17 / 15 },
+  LIMB_CAUGHT: { part: 'hook', reachMm: 40.11 },
+  PIECE_CUT_OFF: { count: 2, volumeCm3: 3.51 },
 };
 
 describe('what the plan finds where the mold is opened, vented and pulled off', () => {

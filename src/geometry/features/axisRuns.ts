@@ -3,7 +3,7 @@ import { dot, type Vector } from '../vector';
 import { ROUGHNESS_MM3 } from './airTraps';
 import { pointOf } from './columns';
 import { lipHeights, type Mouth } from './mouth';
-import { runsInMouth } from './openRuns';
+import { isCutAway, runsInMouth } from './openRuns';
 import { pourColumns, type PourColumns } from './pourColumns';
 import { sweepDown, type Pockets } from './sweepDown';
 
@@ -15,6 +15,9 @@ export interface AxisRuns {
   footY: Float64Array;
   footZ: Float64Array;
   inMouth: number[];
+  /** Of those: which end within the hole above, which below, along the column. */
+  isCutHigh: boolean[];
+  isCutLow: boolean[];
 }
 
 export function axisRuns(chain: TriangleMesh, axis: 0 | 1 | 2, stepMm: number, mouth: Mouth): AxisRuns {
@@ -24,12 +27,15 @@ export function axisRuns(chain: TriangleMesh, axis: 0 | 1 | 2, stepMm: number, m
   const feet = Array.from({ length: columns.count }, (_, run) =>
     pointOf(body.axes, columns.grid, columns.column[run]!, 0),
   );
+  const inMouth = runsInMouth(columns, body.axes, mouth);
   return {
     pour,
     footX: Float64Array.from(feet, ([x]) => x),
     footY: Float64Array.from(feet, ([, y]) => y),
     footZ: Float64Array.from(feet, ([, , z]) => z),
-    inMouth: runsInMouth(columns, body.axes, mouth),
+    inMouth,
+    isCutHigh: inMouth.map((run) => isCutAway(columns, body.axes, mouth, run, columns.highMm[run]!)),
+    isCutLow: inMouth.map((run) => isCutAway(columns, body.axes, mouth, run, columns.lowMm[run]!)),
   };
 }
 
@@ -62,7 +68,9 @@ export function pocketsAlong(all: readonly AxisRuns[], up: Vector, mouth: Mouth)
     joined.levelMm[i] = isCliff ? Math.min(foot[a]!, foot[b]!) + rise * end : Math.min(topMm[a]!, topMm[b]!);
   }
   const { highMm: lipMm } = lipHeights(mouth, up);
-  const open = { run: runs.inMouth, levelMm: runs.inMouth.map((run) => Math.min(topMm[run]!, lipMm)) };
+  const isCut = rise > 0 ? runs.isCutHigh : runs.isCutLow;
+  const openTo = (run: number, i: number): number => (isCut[i]! ? topMm[run]! : Math.min(topMm[run]!, lipMm));
+  const open = { run: runs.inMouth, levelMm: runs.inMouth.map(openTo) };
   const heights = { count, topMm, bottomMm, crossMm2: grid.stepMm ** 2 / Math.abs(rise) };
   return sweepDown(heights, joined, open, { leastMm3: ROUGHNESS_MM3 });
 }

@@ -47,13 +47,18 @@ export function nearestOnSurface(
   return { atMm, facet, awayMm: Math.sqrt(least) };
 }
 
-/** A hole of that diameter, moved onto the surface; it faces as the surface does on average within it. */
+/** Which way the surface faces at the place nearest to a point: unit vector out of the body. */
+export function facingAt(mesh: TriangleMesh, point: Vector): Vector {
+  return unit(areaVector(mesh, nearestOnSurface(mesh, point).facet));
+}
+
+/** A hole of that diameter, moved onto the surface; where no normal is given it faces as the surface does on average within it. */
 export function mouthOn(
   mesh: TriangleMesh,
-  { atMm, diameterMm }: { atMm: Vector; diameterMm: number },
+  { atMm, diameterMm, normal: given }: { atMm: Vector; diameterMm: number; normal?: Vector },
 ): Mouth {
   const nearest = nearestOnSurface(mesh, atMm);
-  const normal = facingAround(mesh, nearest, diameterMm / 2);
+  const normal = given === undefined ? facingAround(mesh, nearest, diameterMm / 2) : unit(given);
   const rim = rimOf(mesh, nearest.atMm, normal, diameterMm / 2);
   return {
     atMm: nearest.atMm,

@@ -18,8 +18,9 @@ export function openRuns(
   if (mouth !== undefined) {
     const { highMm, highest } = lipHeights(mouth, axes.up);
     for (const run of [...runsInMouth(columns, axes, mouth), ...runsBeside(columns, axes, highest)]) {
+      const topMm = columns.highMm[run]!;
       open.run.push(run);
-      open.levelMm.push(Math.min(columns.highMm[run]!, highMm));
+      open.levelMm.push(isCutAway(columns, axes, mouth, run, topMm) ? topMm : Math.min(topMm, highMm));
     }
   }
   for (const { atMm } of vents) {
@@ -49,6 +50,21 @@ export function runsInMouth(columns: Columns, axes: ColumnAxes, mouth: Mouth): n
   return found;
 }
 
+/** The surface within the hole is gone: a run that ends there is open up to its end. */
+export function isCutAway(
+  { grid, column }: Columns,
+  axes: ColumnAxes,
+  mouth: Mouth,
+  run: number,
+  endMm: number,
+): boolean {
+  const end = pointOf(axes, grid, column[run]!, endMm);
+  const aside: Vector = [end[0] - mouth.atMm[0], end[1] - mouth.atMm[1], end[2] - mouth.atMm[2]];
+  const along = dot(aside, mouth.normal);
+  if (Math.abs(along) > grid.stepMm + deepest(mouth)) return false;
+  return dot(aside, aside) - along * along <= (mouth.diameterMm / 2) ** 2;
+}
+
 /** Runs around the highest point of the rim: the columns just above it open at its height, and no column within the hole reaches up to it. */
 function runsBeside({ grid, start, lowMm, highMm }: Columns, axes: ColumnAxes, atMm: Vector): number[] {
   const height = dot(atMm, axes.up);
@@ -59,6 +75,7 @@ function runsBeside({ grid, start, lowMm, highMm }: Columns, axes: ColumnAxes, a
   return found;
 }
 
+/** How far its rim lies off its plane at the most, mm. */
 const deepest = ({ lip, atMm, normal }: Mouth): number =>
   Math.max(0, ...lip.map((p) => Math.abs(dot([p[0] - atMm[0], p[1] - atMm[1], p[2] - atMm[2]], normal))));
 

@@ -16,12 +16,15 @@ class StoppedByCaller extends TeamStopped {}
 /** Milliseconds after which progress is told and whether to stop is asked again. */
 const LOOK_MS = 10;
 
+/** Who looks on. */
+export type Watched = Pick<FieldOptions, 'onProgress' | 'shouldStop'>;
+
 /**
  * A function to be called at every small step of `expected`: tells the progress from the first share to the second, and throws when
  * the caller wants to stop.
  */
 function watch(
-  { onProgress, shouldStop }: FieldOptions,
+  { onProgress, shouldStop }: Watched,
   [from, to]: readonly [number, number],
   expected: number,
 ): () => void {
@@ -39,7 +42,7 @@ function watch(
 
 /** Runs work that calls `onStep` about `expected` times; undefined when the caller stopped it. Other faults are thrown on. */
 export function watched<T>(
-  options: FieldOptions,
+  options: Watched,
   shares: readonly [number, number],
   expected: number,
   work: (onStep: () => void) => T,

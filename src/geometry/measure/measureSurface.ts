@@ -149,12 +149,13 @@ function groupByRole(pieces: readonly Piece[], { role, turned }: Roles): Record<
 
 /** Signed as the pieces face once the turned ones are turned. */
 function groupOf(pieces: readonly Piece[], turned: Uint8Array, belongs: (i: number) => boolean): PieceGroup {
-  const group: PieceGroup = { count: 0, volumeMm3: 0, heldMm3: 0 };
-  pieces.forEach(({ volumeMm3 }, i) => {
+  const group: PieceGroup = { count: 0, volumeMm3: 0, heldMm3: 0, areaMm2: 0 };
+  pieces.forEach(({ volumeMm3, areaMm2 }, i) => {
     if (!belongs(i)) return;
     group.count++;
     group.volumeMm3 += turned[i] === 1 ? -volumeMm3 : volumeMm3;
     group.heldMm3 += Math.abs(volumeMm3);
+    group.areaMm2 += areaMm2;
   });
   return group;
 }

@@ -20,6 +20,8 @@ export interface PieceGroup {
   volumeMm3: number;
   /** Sum of what each holds, whichever way it faces. */
   heldMm3: number;
+  /** Of all its facets. */
+  areaMm2: number;
 }
 
 /** What was done to a scan whose neighbors do not share their corners. */

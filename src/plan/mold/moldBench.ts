@@ -13,6 +13,7 @@ import {
   type PullChoice,
   type ScanFile,
   type Sculpt,
+  type Thickness,
 } from '../../geometry';
 import { good, type Outcome } from '../../problem';
 import { chooseVoxel, type Accuracy, type VoxelChoice } from '../chooseVoxel';
@@ -33,6 +34,8 @@ export interface MoldBench {
   sculpts: Map<BaseChoice, Sculpt>;
   fields: Map<BaseChoice, Standing>;
   pulls: Map<string, PullChoice>;
+  /** By base and side. */
+  thicknesses: Map<string, Thickness>;
 }
 
 interface Standing {
@@ -76,6 +79,7 @@ const moldBenchOf = (settled: SettledSolid, volumeCm3: Estimate, options: FieldW
   sculpts: new Map(),
   fields: new Map(),
   pulls: new Map(),
+  thicknesses: new Map(),
 });
 
 /** The sculpt and its field for one type with its settings. Errors: those of `standSculpt`, `chooseVoxel` and `buildField`. */
@@ -112,7 +116,8 @@ function bestPull(
   return found;
 }
 
-function sculptOn(bench: MoldBench, base: BaseChoice): Outcome<Sculpt> {
+/** The sculpt as it stands on its board or hangs free; worked out once. Errors: those of `standSculpt`. */
+export function sculptOn(bench: MoldBench, base: BaseChoice): Outcome<Sculpt> {
   const known = bench.sculpts.get(base);
   if (known !== undefined) return good(known);
   const stood = standSculpt(bench.settled.solid, base);

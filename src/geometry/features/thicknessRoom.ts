@@ -1,0 +1,46 @@
+import type { Field } from '../field/buildField';
+import type { BallRoom } from './thicknessBalls';
+import type { Side } from './thicknessSamples';
+
+/** Surface within this many voxels of the base height lies on the base. Chosen here. */
+const ON_BASE_VOXELS = 0.1;
+
+/** Where balls are looked for in a standing field, and how large they can be. */
+export function ballRoom(
+  field: Field,
+  { side, mostMm, baseMm }: { side: Side; mostMm?: number | undefined; baseMm?: number | undefined },
+): BallRoom {
+  const { grid, task, reachMm, surface, voxelMm, options } = field;
+  // Outside, a ball must not leave the grid, which ends two steps beyond the outermost level.
+  const roomMm = side === 'inside' ? deepestMm(field) : Math.max(0, ...options.levelsMm) + grid.spacingMm;
+  const { rows, originMm } = surface.frame;
+  return {
+    search: { ...task, nearest: task.nearests[0]! },
+    site: task.site,
+    grid,
+    mostRadiusMm: Math.min(reachMm, roomMm, mostMm === undefined ? Infinity : mostMm / 2),
+    isOnBase: (x, y, z) =>
+      baseMm !== undefined &&
+      rows[2] * x + rows[5] * y + rows[8] * z + originMm[2] < baseMm + ON_BASE_VOXELS * voxelMm,
+  };
+}
+
+/** No ball inside is larger: the seed farthest from an inside grid point, and the steps by which both may be off. */
+function deepestMm({ grid, task }: Field): number {
+  const { nx, ny, nz, spacingMm } = grid;
+  const [winding, site] = [task.windings[0]!, task.site];
+  const plane = nx * ny;
+  let most = 0;
+  for (let k = 0, v = 0; k < nz; k++)
+    for (let j = 0; j < ny; j++)
+      for (let i = 0; i < nx; i++, v++) {
+        if (winding[v]! <= 0) continue;
+        const s = site[v]!;
+        if (s < 0) return Infinity;
+        const sk = (s / plane) | 0;
+        const sj = ((s - sk * plane) / nx) | 0;
+        const si = s - sk * plane - sj * nx;
+        most = Math.max(most, (si - i) ** 2 + (sj - j) ** 2 + (sk - k) ** 2);
+      }
+  return (Math.sqrt(most) + 2) * spacingMm;
+}

@@ -1,0 +1,39 @@
+import { searchAttitude, type Mouth, type TriangleMesh } from '../../geometry';
+import { fillingOf, LEAST_TRAP_MM3, type LevelFill } from './filling';
+
+/** Directions that are tried over the part of the sphere that keeps the opening usable. Chosen here: about 4 degrees apart. */
+export const DIRECTIONS = 500;
+
+/** Steps of the columns for the search, in those of the answer. Chosen here: 2 mm on usual pieces. */
+const COARSER = 2;
+
+/** So many are told beside today's; more are looked at, as some do not hold the liquid. */
+const [TOLD, LOOKED_AT] = [3, 8];
+
+/**
+ * The best ways up, each worked out as closely as today's: first those that hold the liquid, then by the air they shut in. Vents that are planned
+ * already are not asked about: they belong to today's way up.
+ */
+export function bestAttitudes(
+  chain: TriangleMesh,
+  {
+    mouth,
+    stepMm,
+    liquidCm3,
+    onStep,
+  }: { mouth: Mouth; stepMm: number; liquidCm3: number | undefined; onStep: () => void },
+): LevelFill[] {
+  const grid = { stepMm: COARSER * stepMm, most: LOOKED_AT };
+  const found = searchAttitude(chain, grid, {
+    mouth,
+    leastMm3: LEAST_TRAP_MM3,
+    directions: DIRECTIONS,
+    onStep,
+  });
+  const close = found.map(({ up }) => fillingOf(chain, { mouth, up, vents: [], stepMm, onStep }));
+  const holds = ({ holdCm3 }: LevelFill): boolean => liquidCm3 === undefined || holdCm3 >= liquidCm3;
+  return close.sort((a, b) => Number(holds(b)) - Number(holds(a)) || scoreOf(a) - scoreOf(b)).slice(0, TOLD);
+}
+
+/** Air, and vents at a cubic centimeter each: as the search ranks them. */
+const scoreOf = ({ trappedCm3, traps }: LevelFill): number => trappedCm3.value + traps.length;
