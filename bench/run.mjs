@@ -1,4 +1,4 @@
-// npm run bench [-- name ...]: bundles bench/<name>.ts beside the installed packages and runs it; size, offsets and mold unless named.
+// npm run bench [-- name ...]: bundles bench/<name>.ts beside the installed packages and runs it; size, offsets, mold and opening unless named.
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -7,7 +7,7 @@ import { build } from 'esbuild';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = `${root}node_modules/.cache/risewright-bench`;
 const built = `${root}dist/cli`;
-const names = process.argv.length > 2 ? process.argv.slice(2) : ['size', 'offsets', 'mold'];
+const names = process.argv.length > 2 ? process.argv.slice(2) : ['size', 'offsets', 'mold', 'opening'];
 
 if (!existsSync(`${built}/risewright.js`)) {
   console.error('bench: expected dist/cli/risewright.js, got none. Run npm run build first.');

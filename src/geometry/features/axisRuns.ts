@@ -5,7 +5,9 @@ import { pointOf } from './columns';
 import { lipHeights, type Mouth } from './mouth';
 import { isCutAway, runsInMouth } from './openRuns';
 import { pourColumns, type PourColumns } from './pourColumns';
-import { sweepDown, type Pockets } from './sweepDown';
+import { highestFirst } from './runLinks';
+import type { Pockets } from './pocket';
+import { sweepDown } from './sweepDown';
 
 /** Columns along one axis of the mesh, ready to be looked at from any direction near it. */
 export interface AxisRuns {
@@ -72,5 +74,9 @@ export function pocketsAlong(all: readonly AxisRuns[], up: Vector, mouth: Mouth)
   const openTo = (run: number, i: number): number => (isCut[i]! ? topMm[run]! : Math.min(topMm[run]!, lipMm));
   const open = { run: runs.inMouth, levelMm: runs.inMouth.map(openTo) };
   const heights = { count, topMm, bottomMm, crossMm2: grid.stepMm ** 2 / Math.abs(rise) };
-  return sweepDown(heights, joined, open, { leastMm3: ROUGHNESS_MM3 });
+  return sweepDown(heights, joined, open, {
+    leastMm3: ROUGHNESS_MM3,
+    order: highestFirst(joined, true),
+    isRough: true,
+  });
 }

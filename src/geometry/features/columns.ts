@@ -150,8 +150,17 @@ const roomForRuns = (grid: ColumnGrid, room: number): Columns => ({
   count: 0,
 });
 
+/** Shells that touch face to face are one: a gap no wider than this, mm, is rounding. */
+const TOUCH_MM = 1e-6;
+
 function addRun(columns: Columns, line: number, low: number, high: number, roof: number): void {
-  if (!(high > low)) return;
+  if (!(high > low + TOUCH_MM)) return;
+  const last = columns.count - 1;
+  if (last >= columns.start[line]! && low <= columns.highMm[last]! + TOUCH_MM) {
+    columns.highMm[last] = high;
+    columns.roof[last] = roof;
+    return;
+  }
   columns.column[columns.count] = line;
   columns.lowMm[columns.count] = low;
   columns.highMm[columns.count] = high;

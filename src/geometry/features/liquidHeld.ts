@@ -1,31 +1,58 @@
+import { pocketsOf } from './airTraps';
 import { lipHeights, type Mouth } from './mouth';
-import { runsInMouth } from './openRuns';
+import { openRuns, runsInMouth, type VentHole } from './openRuns';
+import type { Pocket } from './pocket';
 import type { PourColumns } from './pourColumns';
 
 /**
  * What a body holds before it runs over the lowest point of its opening, mm3: the basin below that height which the opening leads into, not others behind
- * a ridge. 0 where the opening leads into nothing that lies lower.
+ * a ridge, less the air that the liquid shuts in below that height. 0 where the opening leads into nothing that lies lower.
  */
-export function liquidHeldMm3({ body, columns, links, heights }: PourColumns, mouth: Mouth): number {
+export function liquidHeldMm3(pour: PourColumns, mouth: Mouth, vents: readonly VentHole[] = []): number {
+  const { body, columns, heights } = pour;
   const { lowMm: brimMm } = lipHeights(mouth, body.axes.up);
-  const { lowMm, highMm, count } = columns;
-  const parent = Int32Array.from({ length: count }, (_, run) => run);
+  const { lowMm, highMm } = columns;
+  const isInBasin = basin(pour, mouth, brimMm);
+  let length = 0;
+  for (let run = 0; run < columns.count; run++)
+    if (isInBasin(run)) length += Math.min(highMm[run]!, brimMm) - lowMm[run]!;
+  const { pockets } = pocketsOf(pour, openRuns(columns, body.axes, { mouth, vents }));
+  const airIn = ({ runs, saddleMm }: Pocket): number =>
+    runs.reduce(
+      (sum, run) =>
+        isInBasin(run)
+          ? sum + Math.max(0, Math.min(highMm[run]!, brimMm) - Math.max(lowMm[run]!, saddleMm))
+          : sum,
+      0,
+    );
+  const air = pockets
+    .filter(({ saddleMm }) => saddleMm < brimMm)
+    .reduce((sum, pocket) => sum + airIn(pocket), 0);
+  return (length - air) * heights.crossMm2;
+}
+
+/** Which runs the liquid can reach below the brim. */
+function basin(
+  { body, columns, links, ways }: PourColumns,
+  mouth: Mouth,
+  brimMm: number,
+): (run: number) => boolean {
+  const { lowMm, count } = columns;
+  const parent = new Int32Array(count);
+  for (let run = 0; run < count; run++) parent[run] = run;
   const partOf = (run: number): number => {
     while (parent[run] !== run) run = parent[run] = parent[parent[run]!]!;
     return run;
   };
   for (let i = 0; i < links.count; i++) {
     const [a, b] = [links.a[i]!, links.b[i]!];
-    if (Math.max(lowMm[a]!, lowMm[b]!) < brimMm) parent[partOf(b)] = partOf(a);
+    if (Math.max(lowMm[a]!, lowMm[b]!) >= brimMm || partOf(a) === partOf(b)) continue;
+    if (ways.isOpenBelow(i, brimMm)) parent[partOf(b)] = partOf(a);
   }
   const basins = new Set(
     runsInMouth(columns, body.axes, mouth)
       .filter((run) => lowMm[run]! < brimMm)
       .map(partOf),
   );
-  let length = 0;
-  for (let run = 0; run < count; run++)
-    if (lowMm[run]! < brimMm && basins.has(partOf(run)))
-      length += Math.min(highMm[run]!, brimMm) - lowMm[run]!;
-  return length * heights.crossMm2;
+  return (run) => lowMm[run]! < brimMm && basins.has(partOf(run));
 }

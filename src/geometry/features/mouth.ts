@@ -18,46 +18,69 @@ export interface Mouth {
   lipMissed: number;
 }
 
-/** Chosen here: the highest of so many is within 0.1 % of the radius of the highest there is. */
+/** Chosen here: between so many the height runs as a parabola. */
 const LIP_POINTS = 72;
 
-/** The place on a closed chain (mm) that is nearest to a point, and the facet (3 * number) there. One pass over the facets. */
-export function nearestOnSurface(
-  { positions, triangles }: TriangleMesh,
-  point: Vector,
-): { atMm: Vector; facet: number; awayMm: number } {
-  const [x, y, z] = point;
-  const near = new Float32Array(positions.length);
-  for (let i = 0; i < near.length; i += 3) {
-    near[i] = positions[i]! - x;
-    near[i + 1] = positions[i + 1]! - y;
-    near[i + 2] = positions[i + 2]! - z;
-  }
-  QUERY.fill(0);
-  let least = Infinity;
-  let facet = 0;
-  let atMm: Vector = point;
-  for (let t = 0; t < triangles.length; t += 3) {
-    testTriangle(near, triangles, t);
-    if (FOUND[AT.squared]! >= least) continue;
-    least = FOUND[AT.squared]!;
-    facet = t;
-    atMm = [point[0] + FOUND[AT.footX]!, point[1] + FOUND[AT.footY]!, point[2] + FOUND[AT.footZ]!];
-  }
-  return { atMm, facet, awayMm: Math.sqrt(least) };
+/** A place on a surface: the facet is told as 3 times its number. */
+export interface SurfacePlace {
+  atMm: Vector;
+  facet: number;
+  awayMm: number;
 }
 
-/** Which way the surface faces at the place nearest to a point: unit vector out of the body. */
-export function facingAt(mesh: TriangleMesh, point: Vector): Vector {
-  return unit(areaVector(mesh, nearestOnSurface(mesh, point).facet));
+/** The places on a chain (mm) that are nearest to points. One pass over the facets; most are passed over by how far they can reach. */
+export function nearestOnSurface(
+  { positions: p, triangles }: TriangleMesh,
+  points: readonly Vector[],
+): SurfacePlace[] {
+  const places = points.map((atMm): SurfacePlace => ({ atMm, facet: 0, awayMm: Infinity }));
+  const corners = new Float32Array(9);
+  QUERY.fill(0);
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [3 * triangles[t]!, 3 * triangles[t + 1]!, 3 * triangles[t + 2]!];
+    const reach = Math.max(
+      Math.hypot(p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!),
+      Math.hypot(p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!),
+    );
+    for (let i = 0; i < points.length; i++) {
+      const [x, y, z] = points[i]!;
+      const place = places[i]!;
+      const [dx, dy, dz] = [p[a]! - x, p[a + 1]! - y, p[a + 2]! - z];
+      const most = place.awayMm + reach;
+      if (dx * dx + dy * dy + dz * dz > most * most) continue;
+      corners.set([
+        dx,
+        dy,
+        dz,
+        p[b]! - x,
+        p[b + 1]! - y,
+        p[b + 2]! - z,
+        p[c]! - x,
+        p[c + 1]! - y,
+        p[c + 2]! - z,
+      ]);
+      testTriangle(corners, ONE_FACET, 0);
+      const awayMm = Math.sqrt(FOUND[AT.squared]!);
+      if (awayMm >= place.awayMm) continue;
+      const atMm: Vector = [x + FOUND[AT.footX]!, y + FOUND[AT.footY]!, z + FOUND[AT.footZ]!];
+      places[i] = { atMm, facet: t, awayMm };
+    }
+  }
+  return places;
 }
+
+const ONE_FACET = Int32Array.of(0, 1, 2);
+
+/** Which way the surface faces at the places nearest to points: unit vectors out of the body. */
+export const facingAt = (mesh: TriangleMesh, points: readonly Vector[]): Vector[] =>
+  nearestOnSurface(mesh, points).map(({ facet }) => unit(areaVector(mesh, facet)));
 
 /** A hole of that diameter, moved onto the surface; where no normal is given it faces as the surface does on average within it. */
 export function mouthOn(
   mesh: TriangleMesh,
   { atMm, diameterMm, normal: given }: { atMm: Vector; diameterMm: number; normal?: Vector },
 ): Mouth {
-  const nearest = nearestOnSurface(mesh, atMm);
+  const nearest = nearestOnSurface(mesh, [atMm])[0]!;
   const normal = given === undefined ? facingAround(mesh, nearest, diameterMm / 2) : unit(given);
   const rim = rimOf(mesh, nearest.atMm, normal, diameterMm / 2);
   return {
@@ -162,9 +185,22 @@ const depthOf = (p: Float64Array, vertex: number, atMm: Vector, normal: Vector):
 /** A rim point farther along the hole than this many radii lies on another part of the body. Chosen here. */
 const MOST_DEPTH = 2;
 
-/** Highest and lowest point of the rim along up: heights from the origin of the mesh, mm, and the highest point. */
+/** Highest and lowest point of the rim along up: heights from the origin of the mesh, mm, and the highest of its points. */
 export function lipHeights({ lip }: Mouth, up: Vector): { highMm: number; lowMm: number; highest: Vector } {
   const heights = lip.map((point) => dot(point, up));
-  const highMm = Math.max(...heights);
-  return { highMm, lowMm: Math.min(...heights), highest: lip[heights.indexOf(highMm)]! };
+  const top = heights.indexOf(Math.max(...heights));
+  const bottom = heights.indexOf(Math.min(...heights));
+  return { highMm: peakAt(heights, top), lowMm: peakAt(heights, bottom), highest: lip[top]! };
+}
+
+/** Between the points of a ring: the vertex of the parabola through a highest (or lowest) value and its two neighbors. */
+function peakAt(heights: readonly number[], at: number): number {
+  const count = heights.length;
+  const [before, here, after] = [
+    heights[(at + count - 1) % count]!,
+    heights[at]!,
+    heights[(at + 1) % count]!,
+  ];
+  const bend = before - 2 * here + after;
+  return bend === 0 ? here : here - (before - after) ** 2 / (8 * bend);
 }

@@ -1,23 +1,26 @@
 import { dot, type Vector } from '../vector';
 import { columnsAround, pointOf, type ColumnAxes, type Columns } from './columns';
 import { lipHeights, type Mouth } from './mouth';
-import type { OpenRuns } from './sweepDown';
+import type { OpenRuns } from './pocket';
 
 /** A hole that lets air out: a point on the surface. */
 export interface VentHole {
   atMm: Vector;
 }
 
-/** The runs that the opening and the vents lead into, and the heights up to which they do. */
+/** The runs that the opening and the vents lead into, and the heights up to which they do. `missed`: vents that lead into none. */
 export function openRuns(
   columns: Columns,
   axes: ColumnAxes,
   { mouth, vents }: { mouth: Mouth | undefined; vents: readonly VentHole[] },
-): OpenRuns {
-  const open: OpenRuns = { run: [], levelMm: [] };
+): OpenRuns & { missed: number } {
+  const open: OpenRuns & { missed: number } = { run: [], levelMm: [], missed: 0 };
   if (mouth !== undefined) {
     const { highMm, highest } = lipHeights(mouth, axes.up);
-    for (const run of [...runsInMouth(columns, axes, mouth), ...runsBeside(columns, axes, highest)]) {
+    const inMouth = [...runsInMouth(columns, axes, mouth), ...runsBeside(columns, axes, highest)];
+    // A hole narrower than the step of the columns lies between them.
+    const beside = inMouth.length > 0 ? undefined : runAt(columns, axes, mouth.atMm);
+    for (const run of beside === undefined ? inMouth : [beside.run]) {
       const topMm = columns.highMm[run]!;
       open.run.push(run);
       open.levelMm.push(isCutAway(columns, axes, mouth, run, topMm) ? topMm : Math.min(topMm, highMm));
@@ -25,7 +28,10 @@ export function openRuns(
   }
   for (const { atMm } of vents) {
     const hit = runAt(columns, axes, atMm);
-    if (hit === undefined) continue;
+    if (hit === undefined) {
+      open.missed += 1;
+      continue;
+    }
     open.run.push(hit.run);
     open.levelMm.push(hit.levelMm);
   }
@@ -65,7 +71,7 @@ export function isCutAway(
   return dot(aside, aside) - along * along <= (mouth.diameterMm / 2) ** 2;
 }
 
-/** Runs around the highest point of the rim: the columns just above it open at its height, and no column within the hole reaches up to it. */
+/** Runs around a point that reach past its height: columns just above the rim of a hole open there, and no column within it reaches up to it. */
 function runsBeside({ grid, start, lowMm, highMm }: Columns, axes: ColumnAxes, atMm: Vector): number[] {
   const height = dot(atMm, axes.up);
   const found: number[] = [];
@@ -109,27 +115,53 @@ function stretchWithin(
   return low <= high ? { low, high } : undefined;
 }
 
-/** The run that a point on the surface belongs to, or lies just above: the nearest of the columns around it. */
+/**
+ * The run that a point on the surface belongs to, or lies above: of the columns around it the nearest that has one. The columns beside the tip of a horn
+ * end well below it. Columns farther off are asked where none is near.
+ */
 function runAt(
+  columns: Columns,
+  axes: ColumnAxes,
+  atMm: Vector,
+): { run: number; levelMm: number } | undefined {
+  for (const steps of VENT_STEPS) {
+    const found = runWithin(columns, axes, atMm, steps * columns.grid.stepMm);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** How far off a vent's column may stand, in steps; how far below a tip its run may end, and how far else. Chosen here. */
+const VENT_STEPS = [1.5, 4] as const;
+const [BELOW_TIP_STEPS, AWAY_STEPS] = [20, 2];
+
+function runWithin(
   { grid, start, lowMm, highMm }: Columns,
   axes: ColumnAxes,
   atMm: Vector,
+  withinMm: number,
 ): { run: number; levelMm: number } | undefined {
   const height = dot(atMm, axes.up);
   let best: { run: number; levelMm: number } | undefined;
   let nearest = Infinity;
-  for (const column of columnsAround(axes, grid, atMm, 1.5 * grid.stepMm)) {
+  let holds = false;
+  for (const column of columnsAround(axes, grid, atMm, withinMm)) {
     const foot = pointOf(axes, grid, column, height);
     const asideMm = Math.hypot(foot[0] - atMm[0], foot[1] - atMm[1], foot[2] - atMm[2]);
     for (let run = start[column]!; run < start[column + 1]!; run++) {
-      const awayMm = Math.max(0, lowMm[run]! - height, height - highMm[run]!);
-      if (awayMm > 2 * grid.stepMm || asideMm + awayMm >= nearest) continue;
-      nearest = asideMm + awayMm;
-      best = { run, levelMm: Math.min(highMm[run]!, height + VENT_RISE_MM) };
+      const belowMm = Math.max(0, height - highMm[run]!);
+      const awayMm = Math.max(belowMm, lowMm[run]! - height);
+      if (awayMm > (belowMm > 0 ? BELOW_TIP_STEPS : AWAY_STEPS) * grid.stepMm) continue;
+      // In a slope one of them reaches up to it: that one. At a summit none does: of one column the nearest run, of columns the nearest one.
+      const reaches = awayMm <= ROUNDING_MM;
+      const far = asideMm + 1e-3 * awayMm;
+      if ((holds && !reaches) || (holds === reaches && far >= nearest)) continue;
+      holds = reaches;
+      nearest = far;
+      best = { run, levelMm: reaches ? Math.min(highMm[run]!, height) : highMm[run]! };
     }
   }
   return best;
 }
 
-/** A vent at a summit opens all of it: its point is that of a column or a facet, a hair below. Chosen here: a twentieth of a millimeter. */
-const VENT_RISE_MM = 0.05;
+const ROUNDING_MM = 1e-6;

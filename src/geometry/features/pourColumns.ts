@@ -2,7 +2,8 @@ import type { TriangleMesh } from '../triangleMesh';
 import type { Vector } from '../vector';
 import { columnsThrough, gridOver, SKY_MM, standUpright, type Columns, type UprightBody } from './columns';
 import { highestFirst, linkRuns, type RunLinks } from './runLinks';
-import type { OpenRuns, RunHeights } from './sweepDown';
+import type { OpenRuns, RunHeights } from './pocket';
+import { waysBetween, type Ways } from './wallBetween';
 
 /** A body stood up as it is poured, in columns with their links: what traps, vents and the liquid are worked out from. */
 export interface PourColumns {
@@ -12,6 +13,8 @@ export interface PourColumns {
   /** Links, highest first. */
   order: Int32Array;
   heights: RunHeights;
+  /** What stands between the runs of a link. */
+  ways: Ways;
 }
 
 /** @param chain closed, mm; it may overlap itself: inside is where it winds once or more */
@@ -33,7 +36,8 @@ function inColumns(body: UprightBody, columns: Columns): PourColumns {
   const links = linkRuns(columns);
   const { count, lowMm, highMm, grid } = columns;
   const heights = { count, topMm: highMm, bottomMm: lowMm, crossMm2: grid.stepMm ** 2 };
-  return { body, columns, links, order: highestFirst(links), heights };
+  const ways = waysBetween(body, columns, links);
+  return { body, columns, links, order: highestFirst(links), heights, ways };
 }
 
 /** Around a sculpt everything that reaches the sky is open. */

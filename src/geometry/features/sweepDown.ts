@@ -1,4 +1,8 @@
 import { highestFirst, type RunLinks } from './runLinks';
+import type { Ways } from './wallBetween';
+import { lowerLinks } from './lowerLinks';
+import { splitAtSaddle } from './splitAtSaddle';
+import { SAME_HEIGHT_MM, type OpenRuns, type Pocket, type Pockets, type RunHeights } from './pocket';
 
 /*
  * The merge tree of a body filled from below, swept from the top down (Carr, Snoeyink, Axen 2003, Comput. Geom. 24:75, do the same for any dimension).
@@ -6,49 +10,21 @@ import { highestFirst, type RunLinks } from './runLinks';
  * is, all air above that saddle was shut in: a pocket. Parts that meet before either is open are one pocket, so a ring has one, not one a facet.
  */
 
-/** Runs of a body with the heights of their ends. */
-export interface RunHeights {
-  count: number;
-  topMm: Float64Array;
-  bottomMm: Float64Array;
-  /** What every run is across, seen from above, mm2. */
-  crossMm2: number;
-}
-
-/** Runs that open to the outside, and the height up to which they do. */
-export interface OpenRuns {
-  run: number[];
-  levelMm: number[];
-}
-
-export interface Pocket {
-  saddleMm: number;
-  /** The run that reaches highest. */
-  topRun: number;
-  volumeMm3: number;
-  /** Of the saddle's level within the pocket. */
-  levelMm2: number;
-  /** All of it, every one with its top above the saddle. */
-  runs: Int32Array;
-  /** Where it meets the open part: a run of the pocket, and one of the open part; -1 where it meets the opening itself. */
-  innerRun: number;
-  outerRun: number;
-}
-
-export interface Pockets {
-  pockets: Pocket[];
-  /** Pockets smaller than asked for, as one sum. */
-  smaller: { count: number; volumeMm3: number };
-  /** Parts that meet nothing that is open: pieces of their own. */
-  apart: { topRun: number; volumeMm3: number }[];
-}
-
-/** @param leastMm3 smaller pockets are only summed up */
+/**
+ * @param leastMm3 smaller pockets are only summed up
+ * @param ways asked of links that would join two parts: up to which height they hold
+ * @param order of the links; where it is given as a rough one, pockets that open at the very same height may be told as one
+ */
 export function sweepDown(
   heights: RunHeights,
   links: RunLinks,
   open: OpenRuns,
-  { leastMm3, order = highestFirst(links) }: { leastMm3: number; order?: Int32Array },
+  {
+    leastMm3,
+    order = highestFirst(links),
+    isRough = false,
+    ways,
+  }: { leastMm3: number; order?: Int32Array; isRough?: boolean; ways?: Ways },
 ): Pockets {
   const parts = newParts(heights);
   const { parent, isOpen } = parts;
@@ -56,9 +32,10 @@ export function sweepDown(
   const found: Pockets = { pockets: [], smaller: { count: 0, volumeMm3: 0 }, apart: [] };
   const close = (part: number, at: Pick<Pocket, 'saddleMm' | 'innerRun' | 'outerRun'>): void => {
     const size = measured(parts, part, at.saddleMm);
-    if (size.volumeMm3 >= leastMm3)
-      found.pockets.push({ ...at, ...size, runs: runsAbove(parts, part, at.saddleMm) });
-    else if (size.volumeMm3 > 0) {
+    if (size.volumeMm3 >= leastMm3) {
+      const pocket = { ...at, ...size, runs: runsAbove(parts, part, at.saddleMm) };
+      found.pockets.push(...(isRough ? [pocket] : splitAtSaddle(pocket, heights, { links, ways, leastMm3 })));
+    } else if (size.volumeMm3 > 0) {
       found.smaller.count++;
       found.smaller.volumeMm3 += size.volumeMm3;
     }
@@ -73,19 +50,30 @@ export function sweepDown(
       isOpen[part] = 1;
     }
   };
-  for (let i = 0; i < links.count; i++) {
-    const link = order[i]!;
-    const saddleMm = links.levelMm[link]!;
+  const join = (link: number, saddleMm: number): void => {
     openDownTo(saddleMm);
     const [runA, runB] = [links.a[link]!, links.b[link]!];
     const [a, b] = [partOf(parent, runA), partOf(parent, runB)];
-    if (a === b) continue;
+    if (a === b) return;
     if (isOpen[a] !== isOpen[b]) {
       if (isOpen[a] === 1) close(b, { saddleMm, innerRun: runB, outerRun: runA });
       else close(a, { saddleMm, innerRun: runA, outerRun: runB });
     }
     unite(parts, a, b);
+  };
+  const lower = lowerLinks();
+  for (let i = 0; i < links.count; i++) {
+    const link = order[i]!;
+    const levelMm = links.levelMm[link]!;
+    for (let next = lower.takeAbove(levelMm); next !== undefined; next = lower.takeAbove(levelMm))
+      join(next.link, next.levelMm);
+    if (partOf(parent, links.a[link]!) === partOf(parent, links.b[link]!)) continue;
+    const topMm = ways === undefined ? levelMm : ways.topMm(link);
+    if (topMm >= levelMm) join(link, levelMm);
+    else if (topMm > -Infinity) lower.add({ link, levelMm: topMm });
   }
+  for (let next = lower.takeAbove(-Infinity); next !== undefined; next = lower.takeAbove(-Infinity))
+    join(next.link, next.levelMm);
   openDownTo(-Infinity);
   for (let run = 0; run < heights.count; run++)
     if (parent[run] === run && isOpen[run] === 0) {
@@ -106,7 +94,8 @@ interface Parts {
 }
 
 const newParts = (heights: RunHeights): Parts => {
-  const each = Int32Array.from({ length: heights.count }, (_, run) => run);
+  const each = new Int32Array(heights.count);
+  for (let run = 0; run < each.length; run++) each[run] = run;
   return {
     heights,
     parent: each,
@@ -159,7 +148,7 @@ function runsAbove({ heights, nextRun }: Parts, part: number, saddleMm: number):
   const runs: number[] = [];
   let run = part;
   do {
-    if (heights.topMm[run]! > saddleMm) runs.push(run);
+    if (heights.topMm[run]! > saddleMm + SAME_HEIGHT_MM) runs.push(run);
     run = nextRun[run]!;
   } while (run !== part);
   return Int32Array.from(runs).sort();

@@ -4,7 +4,7 @@ import { pointOf, type Columns } from './columns';
 import type { Mouth } from './mouth';
 import { openRuns, type VentHole } from './openRuns';
 import type { PourColumns } from './pourColumns';
-import type { Pocket } from './sweepDown';
+import type { Pocket } from './pocket';
 
 /** A vent that is advised: where, and how much air it lets out. */
 export interface AdvisedVent {

@@ -77,7 +77,7 @@ export function fillingOf(chain: TriangleMesh, { mouth, up, vents, stepMm, onSte
         ? {}
         : { largest: { areaCm2: flat.largest.areaMm2 / 100, atMm: flat.largest.atMm } }),
     },
-    holdCm3: liquidHeldMm3(pour, mouth) / MM3_PER_CM3,
+    holdCm3: liquidHeldMm3(pour, mouth, holes) / MM3_PER_CM3,
     apart: {
       count: found.apart.length,
       volumeCm3: found.apart.reduce((sum, { volumeMm3 }) => sum + volumeMm3, 0) / MM3_PER_CM3,

@@ -5,5 +5,7 @@ export type { OpeningAsk, OpeningPour } from './openingAsk';
 export type { OpeningSize } from './openingSize';
 export type { MarkedPlace, MarkedFacts } from './places';
 export type { OpeningPlace } from './placeOpening';
-export { planOpening, type OpeningPlan } from './planOpening';
+export type { OpeningPlan } from './openingPlan';
+export { planOpening } from './planOpening';
 export type { ThicknessFound, ThinSpot } from './thin';
+export type { VentFlow } from './ventFlow';

@@ -15,6 +15,7 @@ import {
   type TimedPour,
 } from '../../yield';
 import type { Assumption } from '../../estimate';
+import { MM3_PER_CM3 } from '../sizeDoubts';
 import type { OpeningAsk, OpeningPour } from './openingAsk';
 import type { OpeningPlace } from './placeOpening';
 
@@ -53,7 +54,7 @@ export function openingSizeOf(
 ): Outcome<OpeningSize> {
   const { opening = {}, pour = {} } = ask;
   const largestSectionCm2 = largestSection(chain, place.normal).areaMm2 / 100;
-  const cavityCm3 = solid.volumeMm3 / 1000;
+  const cavityCm3 = solid.volumeMm3 / MM3_PER_CM3;
   const assumptions: Assumption[] = [];
   const assumed = <T extends number>(name: string, unit: string, given: T | undefined, value: T): T => {
     if (given === undefined) assumptions.push({ name, value, unit, from: 'assumed' });

@@ -52,7 +52,7 @@ export function placeOpening(sculpt: Sculpt, { opening = {} }: OpeningAsk): Outc
   // At the highest point of a sculpt that is poured as it stands.
   return good({
     atMm,
-    normal: squared(facingAt(chain, atMm)),
+    normal: squared(facingAt(chain, [atMm])[0]!),
     usualUp: [0, 0, 1],
     placedBy: 'summit',
     findings: [],

@@ -42,14 +42,12 @@ export function placesOf(chain: TriangleMesh, found: Placed): MarkedPlace[] {
     { kind: 'opening', atMm: opening.atMm, normal: opening.normal, diameterMm: opening.size.diameterMm },
     ...planned.map((atMm) => ({ kind: 'vent planned' as const, atMm, ventMm })),
     ...filling.vents.map(({ atMm, curesCm3 }) => ({ kind: 'vent advised' as const, atMm, ventMm, curesCm3 })),
-    ...silicone
-      .slice(0, MOST_SILICONE_TRAPS)
-      .map(({ topMm, volumeCm3, riseMm }) => ({
-        kind: 'air under silicone' as const,
-        atMm: topMm,
-        volumeCm3,
-        riseMm,
-      })),
+    ...silicone.slice(0, MOST_SILICONE_TRAPS).map(({ topMm, volumeCm3, riseMm }) => ({
+      kind: 'air under silicone' as const,
+      atMm: topMm,
+      volumeCm3,
+      riseMm,
+    })),
     ...thin.map(({ atMm, thicknessMm, slenderness }) => ({
       kind: 'thin foam' as const,
       atMm,
@@ -58,7 +56,11 @@ export function placesOf(chain: TriangleMesh, found: Placed): MarkedPlace[] {
     })),
     ...webs.map(({ atMm, thicknessMm }) => ({ kind: 'thin rubber' as const, atMm, thicknessMm })),
   ];
-  return facts.map((one, i) => ({ ...one, n: i + 1, normal: one.normal ?? facingAt(chain, one.atMm) }));
+  const facing = facingAt(
+    chain,
+    facts.map(({ atMm }) => atMm),
+  );
+  return facts.map((one, i) => ({ ...one, n: i + 1, normal: one.normal ?? facing[i]! }));
 }
 
 /** The outlines of the sculpt for its place card. */

@@ -1,5 +1,4 @@
-import type { Assumption } from '../../estimate';
-import { runChecks, type CheckFacts } from '../../checks';
+import { runChecks } from '../../checks';
 import {
   columnsAroundSculpt,
   findAirTraps,
@@ -7,7 +6,6 @@ import {
   openToSky,
   watched,
   type BaseChoice,
-  type Bounds,
   type Sculpt,
   type TriangleMesh,
   type Vector,
@@ -16,41 +14,21 @@ import {
 import { bad, finding, good, type Outcome, type Problem } from '../../problem';
 import { DEMOLD_RULES, RULES } from '../../yield';
 import { sculptOn, type MoldBench } from '../mold/moldBench';
-import type { PlaceCard } from '../placeCard';
+import { assumedIn } from './assumedIn';
 import { bestAttitudes, DIRECTIONS } from './attitudes';
 import { columnStepMm } from './columnStep';
-import { demoldOf, type Demold } from './demold';
+import { demoldOf } from './demold';
 import { fillingOf, LEAST_TRAP_MM3, trapsIn, type LevelFill } from './filling';
 import type { OpeningAsk } from './openingAsk';
+import { openingFacts } from './openingFacts';
+import type { OpeningPlan } from './openingPlan';
 import { openingFindings } from './openingFindings';
 import { openingSizeOf, type OpeningSize } from './openingSize';
-import { cardViews, placesOf, type MarkedPlace } from './places';
+import { cardViews, placesOf } from './places';
 import { mouthAt, placeAt, placeOpening, type OpeningPlace } from './placeOpening';
+import { MM3_PER_CM3 } from '../sizeDoubts';
 import { castingThickness, webThickness, type ThicknessFound, type ThinSpot } from './thin';
-
-/** Will it fill, skin over and come out? All places in mm on the placed piece, its base on the board. */
-export interface OpeningPlan {
-  opening: OpeningPlace & OpeningSize;
-  ventMm: number;
-  /** As it is poured. */
-  filling: LevelFill;
-  /** Other ways up, best first; only where they were asked for. */
-  best?: LevelFill[];
-  /** Where silicone poured over the standing sculpt shuts in air: brush a detail coat there first. Absent for a sculpt that hangs free. */
-  underSilicone?: Pick<LevelFill, 'traps' | 'pinholes' | 'trappedCm3'>;
-  casting?: ThicknessFound;
-  /** Rubber in the gaps between parts of the sculpt. */
-  rubber?: ThicknessFound;
-  demold?: Demold;
-  /** Everything of the above that has a place, numbered. */
-  places: MarkedPlace[];
-  card: { boundsMm: Bounds; views: PlaceCard['views']; upWhenPoured: Vector };
-  columnStepMm: number;
-  assumptions: Assumption[];
-  findings: Problem[];
-  /** One finding a check, fine ones and unanswered ones too. */
-  checks: Problem[];
-}
+import { ventFlowOf } from './ventFlow';
 
 /** Shares of the work: filling and search, thickness of the casting, of the rubber, the rest. */
 const SHARES = { fill: 0.35, casting: 0.75, rubber: 0.9 } as const;
@@ -75,7 +53,7 @@ export function planOpening(bench: MoldBench, ask: OpeningAsk = {}): Outcome<Ope
   const { solid } = bench.settled;
   const vents = ventsOn(chain, ask);
   const size = openingSizeOf(
-    { chain, solid: { ...solid, ...holds(sculpt) }, place: place.value, vented: false },
+    { chain, solid: { ...solid, ...holds(sculpt) }, place: place.value, vented: vents.atMm.length > 0 },
     ask,
   );
   if (!size.ok) return size;
@@ -97,9 +75,14 @@ export function planOpening(bench: MoldBench, ask: OpeningAsk = {}): Outcome<Ope
   if (demold === undefined) return bad('STOPPED');
   if (!demold.ok) return demold;
   const ventMm = ask.ventMm ?? RULES.ventDiameter.value;
+  const ventCount = vents.atMm.length + filled.filling.vents.length;
+  const air = { cavityCm3: sculpt.volumeMm3 / MM3_PER_CM3, vents: ventCount, ventMm };
+  const flow = ventFlowOf(size.value, air, ask);
+  if (!flow.ok) return flow;
   const found = {
     opening: { ...place.value, ...size.value, findings: [] },
     ventMm,
+    ...(flow.value === undefined ? {} : { ventFlow: flow.value }),
     ...filled,
     ...(casting === undefined ? {} : { casting }),
     ...(rubber === undefined ? {} : { rubber }),
@@ -126,7 +109,7 @@ export function planOpening(bench: MoldBench, ask: OpeningAsk = {}): Outcome<Ope
     card: { boundsMm: sculpt.bounds, views: cardViews(chain), upWhenPoured: filled.filling.up },
     assumptions: [...size.value.assumptions, ...assumedIn(ask, place.value)],
     findings,
-    checks: runChecks(factsOf(found, ask), 'opening'),
+    checks: runChecks(openingFacts(found, ask), 'opening'),
   });
 }
 
@@ -229,53 +212,4 @@ function thicknessOf(
   const outside = webThickness(bench, base, sculpt, part(bench, SHARES.casting, SHARES.rubber));
   if (!outside.ok) return outside.problem.code === 'STOPPED' ? outside : good({ casting: inside.value });
   return good({ casting: inside.value, rubber: outside.value });
-}
-
-function assumedIn({ ventMm, thinMm, pourUp, opening = {} }: OpeningAsk, place: OpeningPlace): Assumption[] {
-  const written = (v: Vector): string => v.map((c) => Number(c.toFixed(3))).join(',');
-  return [
-    ...(opening.atMm === undefined
-      ? [{ name: 'opening', value: place.placedBy, unit: '', from: 'assumed' as const }]
-      : []),
-    ...(pourUp === undefined
-      ? [{ name: 'pour_up', value: written(place.usualUp), unit: '', from: 'assumed' as const }]
-      : []),
-    ...(ventMm === undefined
-      ? [{ name: 'vent_diameter', value: RULES.ventDiameter.value, unit: 'mm', from: 'assumed' as const }]
-      : []),
-    ...(thinMm === undefined
-      ? [{ name: 'thin', value: DEMOLD_RULES.castingStop.value, unit: 'mm', from: 'assumed' as const }]
-      : []),
-  ];
-}
-
-/** For the checks of the opening: what was not measured is not told. */
-function factsOf(
-  found: Pick<OpeningPlan, 'opening' | 'filling' | 'casting' | 'rubber' | 'demold'>,
-  { rubber = {} }: OpeningAsk,
-): CheckFacts {
-  const { opening, filling, casting, rubber: webs, demold } = found;
-  const { leastMm, mostMm } = opening.band;
-  const finite = (mm: number | undefined): number | undefined => (Number.isFinite(mm) ? mm : undefined);
-  const thinnest = finite(casting?.minMm);
-  const web = webs === undefined ? undefined : (webs.places[0]?.thicknessMm ?? webs.cappedMm);
-  const slender =
-    casting === undefined ? undefined : Math.max(0, ...casting.places.map((p) => p.slenderness));
-  return {
-    openingMm: opening.diameterMm,
-    ...(leastMm === undefined ? {} : { openingLeastMm: leastMm }),
-    openingMostMm: mostMm,
-    openingShare: opening.share,
-    trappedCm3: filling.trappedCm3.value,
-    trapLeftCm3: filling.leftCm3,
-    flatCeilingCm2: filling.flat.areaCm2,
-    ...(opening.liquidCm3 === undefined ? {} : { pouredLiquidCm3: opening.liquidCm3 }),
-    holdCm3: filling.holdCm3,
-    ...(thinnest === undefined ? {} : { castingThinnestMm: thinnest }),
-    ...(web === undefined ? {} : { rubberThinnestMm: web }),
-    ...(slender === undefined ? {} : { slenderness: slender }),
-    ...(demold === undefined ? {} : { demoldStretch: demold.worst.stretch }),
-    ...(rubber.elongationAtBreak === undefined ? {} : { elongationAtBreak: rubber.elongationAtBreak }),
-    ...(demold?.slit === undefined ? {} : { slitMm: demold.slit.lengthMm }),
-  };
 }
