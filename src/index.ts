@@ -9,5 +9,13 @@ export * from './plan';
 export { offsetSurface } from './plan/offsetSurface';
 export { readShop, foamNamed, siliconeNamed, stockOf, type Shop } from './job/shop';
 export * from './checks';
-export { pourSheet, type SheetMeta } from './sheet';
+export {
+  openingCard,
+  placeCard,
+  pourSheet,
+  type CardWarning,
+  type OpeningCardMeta,
+  type PlaceCardMeta,
+  type SheetMeta,
+} from './sheet';
 export { say } from './words/say';

@@ -82,6 +82,14 @@ describe('readQuantity reads what has one meaning', () => {
     ['5 K', 'temperatureDifference', 5],
     ['1013.25 hPa', 'pressure', 101.325],
     ['29.92 inHg', 'pressure', 101.3207],
+    // A poise is a tenth of a pascal second, by definition (NIST SP 811, appendix B).
+    ['1 Pa s', 'viscosity', 1],
+    ['1.2 Pa·s', 'viscosity', 1.2],
+    ['850 mPa s', 'viscosity', 0.85],
+    ['850 mPa.s', 'viscosity', 0.85],
+    ['1200 cP', 'viscosity', 1.2],
+    ['1 200 cps', 'viscosity', 1.2],
+    ['12 poise', 'viscosity', 1.2],
     ['1 %', 'share', 0.01],
     ['0,5 %', 'share', 0.005],
     ['0.25', 'share', 0.25],
@@ -135,6 +143,7 @@ describe('readQuantity asks about what has several meanings', () => {
     ['10', 'overpack', { bareUnit: '%' }, 'percent-or-number', [1.1, 0.1]],
     ['1 in 1,000', 'share', {}, 'comma-or-thousands', [1, 0.001]],
     ['1000 m3', 'volume', {}, 'implausible', [1e9]],
+    ['1000', 'viscosity', {}, 'unit-missing', [1000, 1, 1]],
   ])('%s as %s', (text, kind, options, reason, values) => {
     const read = readQuantity(text, kind, options);
     if (read.kind !== 'ask') throw new Error(`got ${JSON.stringify(read)}`);
@@ -173,6 +182,9 @@ describe('readQuantity refuses what has none', () => {
     ['18 oz', 'volume', 'wrong-kind'],
     ['18 fl oz', 'mass', 'wrong-kind'],
     ['12 mL', 'mass', 'wrong-kind'],
+    ['1 kPa', 'viscosity', 'wrong-kind'],
+    ['1 Pa s', 'pressure', 'wrong-kind'],
+    ['0 cP', 'viscosity', 'not-positive'],
     ['-4 g', 'mass', 'negative'],
     ['−4 g', 'mass', 'negative'],
     ['0 pcf', 'density', 'not-positive'],

@@ -81,7 +81,7 @@ export interface BatchCall {
 export function batchOptions(options: OptionValues, io: Io): Outcome<BatchCall> {
   const shop = shopOption(options, io);
   if (!shop.ok) return shop;
-  const card = cardOption(options, shop.value);
+  const card = foamCardOption(options, shop.value);
   if (!card.ok) return card;
   const foam = foamOption(options, card.value);
   if (!foam.ok) return foam;
@@ -143,7 +143,8 @@ function foamOption(options: OptionValues, card: FoamCard | undefined): Outcome<
   });
 }
 
-function cardOption(options: OptionValues, shop: Shop | undefined): Outcome<FoamCard | undefined> {
+/** The foam card of --foam, if one was named. Errors: BAD_CALL without a shop, CARD_UNKNOWN. */
+export function foamCardOption(options: OptionValues, shop: Shop | undefined): Outcome<FoamCard | undefined> {
   const name = textOf(options, 'foam');
   if (name === undefined) return good(undefined);
   if (shop === undefined)

@@ -2,7 +2,7 @@ import { siliconeNamed, stockOf, type Shop } from '../job/shop';
 import type { MoldAsk, SiliconeWish } from '../plan';
 import { bad, good, type Outcome } from '../problem';
 import { CHOICES } from '../checks';
-import type { SiliconeKit, SiliconeRatio } from '../yield';
+import type { SiliconeCard, SiliconeKit, SiliconeRatio } from '../yield';
 import { listOf, textOf, type OptionSpec, type OptionValues } from './command';
 import { defined, figureIn, readFigures, type Figure } from './moldFigures';
 import { quantityOption, ratioOption } from './quantity';
@@ -43,7 +43,7 @@ export function siliconeOptions(
   options: OptionValues,
   shop: Shop | undefined,
 ): Outcome<Pick<MoldAsk, 'measuredShrink'> & { silicone: SiliconeWish }> {
-  const card = cardOption(options, shop);
+  const card = siliconeCardOption(options, shop);
   if (!card.ok) return card;
   const figures = readFigures(options, FIGURES);
   if (!figures.ok) return figures;
@@ -72,7 +72,11 @@ export function siliconeOptions(
   });
 }
 
-function cardOption(options: OptionValues, shop: Shop | undefined): Outcome<SiliconeWish> {
+/** The silicone card of --silicone, if one was named. Errors: BAD_CALL without a shop, CARD_UNKNOWN. */
+export function siliconeCardOption(
+  options: OptionValues,
+  shop: Shop | undefined,
+): Outcome<SiliconeWish & Partial<SiliconeCard>> {
   const name = textOf(options, 'silicone');
   if (name === undefined) return good({});
   if (shop === undefined)

@@ -1,3 +1,4 @@
 /** The pour sheet: what the caster holds, as HTML text. */
 export { pourSheet, type SheetMeta } from './pourSheet';
-export { placeCard, type PlaceCardMeta } from './placeCard';
+export { openingCard, type OpeningCardMeta } from './openingCard';
+export { placeCard, type CardWarning, type PlaceCardMeta } from './placeCard';

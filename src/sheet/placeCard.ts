@@ -4,11 +4,20 @@ import { blank, escaped } from './html';
 import { barsOf, drawingOf } from './placeCardDrawing';
 import { layOutCard, type Layout } from './placeCardLayout';
 import { spotsOf, type Spot } from './placeCardSpots';
-import { TABLE_HEAD_MM, tableOf, tableRows, type TableRow } from './placeCardTable';
+import { LINE_MM, linesOf, TABLE_HEAD_MM, tableOf, tableRows, type TableRow } from './placeCardTable';
 import { PLACE_STYLE } from './placeCardStyle';
 import type { SheetMeta } from './pourSheet';
 
-export type PlaceCardMeta = Pick<SheetMeta, 'title' | 'jobCode' | 'version' | 'date' | 'show'>;
+export type PlaceCardMeta = Pick<SheetMeta, 'title' | 'jobCode' | 'version' | 'date' | 'show'> & {
+  /** What stands in a frame over the drawing. */
+  warnings?: readonly CardWarning[];
+};
+
+/** In bold what it is, then what is wrong. */
+export interface CardWarning {
+  lead: string;
+  text: string;
+}
 
 /**
  * The place card: outlines of the sculpt to scale, with a numbered dot for each opening, vent, air pocket and thin place, and for each the
@@ -20,14 +29,14 @@ export type PlaceCardMeta = Pick<SheetMeta, 'title' | 'jobCode' | 'version' | 'd
  */
 export function placeCard(card: PlaceCard, meta: PlaceCardMeta): string {
   checkCard(card);
-  const { title = 'Sculpt', jobCode, show = 'both' } = meta;
+  const { title = 'Sculpt', jobCode, show = 'both', warnings = [] } = meta;
   const spots = spotsOf(card);
   const { layout, drawn } = layOutCard(card, spots);
   const rows = tableRows(card.boundsMm, spots, { show, drawn: drawn.length });
-  const pages = paged(rows, firstRoomMm(layout));
+  const pages = paged(rows, firstRoomMm(layout) - warningsMm(warnings));
   const bodies = pages.map((some, i) => {
-    const top = i === 0 ? firstPageTop(card, drawn, layout) : '';
-    const table = some.length === 0 ? NO_DOTS : tableOf(card.boundsMm, some, show);
+    const top = i === 0 ? warningsOf(warnings) + firstPageTop(card, drawn, layout) : '';
+    const table = some.length > 0 ? tableOf(card.boundsMm, some, show) : rows.length === 0 ? NO_DOTS : '';
     return `<article>${headOf(title, meta, i, pages.length)}${top}${table}${footOf(meta)}</article>`;
   });
   return `<!doctype html>
@@ -37,6 +46,20 @@ ${bodies.join('\n')}
 </body></html>
 `;
 }
+
+const warningsOf = (warnings: readonly CardWarning[]): string =>
+  warnings.map(({ lead, text }) => `\n<p class="stop"><b>${escaped(lead)}</b> ${escaped(text)}</p>`).join('');
+
+/** Between the frame and the text, mm, and what a frame takes beside its lines, with the air under it. */
+const FRAME_ACROSS_MM = 4.4;
+const FRAME_DOWN_MM = 4.1;
+
+const warningsMm = (warnings: readonly CardWarning[]): number =>
+  warnings.reduce(
+    (sum, { lead, text }) =>
+      sum + linesOf(`${lead} ${text}`, PAGE_WIDTH_MM - FRAME_ACROSS_MM) * LINE_MM + FRAME_DOWN_MM,
+    0,
+  );
 
 const NO_DOTS = '<p>No places to mark.</p>';
 
@@ -52,6 +75,7 @@ function checkCard({ boundsMm, views, upWhenPoured, dots }: PlaceCard): void {
 
 /** What the page takes beside drawing and rows, mm, as printed: head, notes, bars, cautions, foot, head of the table, and the air between. */
 const PAGE_MM = 259;
+const PAGE_WIDTH_MM = 190;
 const HEAD_MM = 12.5;
 const FOOT_MM = 6;
 const WORDS_MM = 7 * 4.96 + 11 + 3 + 6 * 1.5 + 2;

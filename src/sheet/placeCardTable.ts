@@ -29,7 +29,7 @@ function columnsOf(
 }
 
 /** Height of a line of 12 pt, of what a row adds to its lines, and width of a mean character, mm, as printed. */
-const LINE_MM = 4.96;
+export const LINE_MM = 4.96;
 const ROW_AIR_MM = 1.3;
 const CHAR_MM = 2.16;
 const CELL_PADDING_MM = 2.4;
@@ -89,7 +89,7 @@ function sixteenths(inches: number): string {
 }
 
 /** Lines that a text takes, broken between words, and within those that are wider than the column. */
-function linesOf(text: string, widthMm: number): number {
+export function linesOf(text: string, widthMm: number): number {
   const fits = Math.max(1, Math.floor((widthMm - CELL_PADDING_MM) / CHAR_MM));
   let lines = 1;
   let used = 0;

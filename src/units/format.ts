@@ -104,6 +104,7 @@ const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
   temperature: (c) => [`${upTo(c, 1)} C`, `${upTo(1.8 * c + 32, 1)} F`],
   temperatureDifference: (k) => [`${upTo(k, 1)} K`, `${upTo(1.8 * k, 1)} F of difference`],
   pressure: (kpa) => [`${upTo(kpa, 2)} kPa`, `${(kpa / KPA_PER_PSI).toFixed(2)} psi`],
+  viscosity: (paS) => [`${digits(paS, 3)} Pa s`, `${digits(1000 * paS, 3)} cP`],
   share: (share) => [formatShare(share)],
   packFactor: (factor) => [factor.toFixed(2)],
   overpack: (share) => [`${upTo(100 * share, 1)} % of the minimum fill`],

@@ -7,6 +7,7 @@ export type ScalarKind =
   | 'temperature'
   | 'temperatureDifference'
   | 'pressure'
+  | 'viscosity'
   | 'share'
   | 'packFactor'
   | 'overpack'
@@ -29,6 +30,7 @@ export const INSIDE_UNIT: Readonly<Record<QuantityKind, string>> = {
   temperature: 'C',
   temperatureDifference: 'K',
   pressure: 'kPa',
+  viscosity: 'Pa s',
   share: '',
   packFactor: '',
   overpack: '',

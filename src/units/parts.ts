@@ -47,7 +47,8 @@ function endOfUnit(text: string, start: number): number {
     const char = text[at] ?? '';
     const before = text[at - 1] ?? '';
     const digitOfUnit = isDigit(char) && at > start && (isLetter(before) || before === '^');
-    const joint = char === ' ' ? isLetter(text[at + 1] ?? '') || text[at + 1] === '/' : '/^.°'.includes(char);
+    const joint =
+      char === ' ' ? isLetter(text[at + 1] ?? '') || text[at + 1] === '/' : '/^.°·'.includes(char);
     if (!isLetter(char) && !digitOfUnit && !joint) break;
     at += 1;
   }

@@ -32,6 +32,7 @@ const KINDS: readonly ScalarKind[] = [
   'temperature',
   'temperatureDifference',
   'pressure',
+  'viscosity',
   'share',
   'packFactor',
   'overpack',

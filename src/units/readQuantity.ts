@@ -178,7 +178,7 @@ function fault(kind: ScalarKind, value: number, options: ReadOptions): ReturnTyp
 
 /**
  * Sizes between which a shop's number is taken without a question (chosen by us, no source): up to 100 m, 10 t, 10 m3;
- * densities from 1 kg/m3 (air) to 25 000 (above osmium, so 96 g/cm3 is asked about); -100..400 C.
+ * densities from 1 kg/m3 (air) to 25 000 (above osmium, so 96 g/cm3 is asked about); -100..400 C; 0.1 mPa s (thinner than water) to 100 kPa s.
  */
 const PLAUSIBLE: Readonly<Partial<Record<ScalarKind, readonly [low: number, high: number]>>> = {
   length: [0.001, 1e5],
@@ -188,6 +188,7 @@ const PLAUSIBLE: Readonly<Partial<Record<ScalarKind, readonly [low: number, high
   temperature: [-100, 400],
   temperatureDifference: [-400, 400],
   pressure: [0.001, 1e4],
+  viscosity: [1e-4, 1e5],
 };
 
 /** What is odd about it: which bound it passes, and on which side. */

@@ -22,7 +22,7 @@ export interface Unit {
 
 /**
  * The unit of that spelling among the units of a kind, or undefined. The spelling is compared in lower case without
- * `^`, full stop or degree sign, so `ft^3`, `Fl. oz.` and `72 °F` are found.
+ * `^`, full stop or degree sign and with a space for a raised dot, so `ft^3`, `Fl. oz.` and `72 °F` are found.
  */
 export function findUnit(kind: ScalarKind, spelling: string): Unit | undefined {
   const name = tidy(spelling);
@@ -44,6 +44,7 @@ export const OFFERED: Readonly<Record<ScalarKind, readonly string[]>> = {
   temperature: ['C', 'F'],
   temperatureDifference: ['K', 'F'],
   pressure: ['kPa', 'hPa', 'psi'],
+  viscosity: ['Pa s', 'mPa s', 'cP'],
   share: [],
   packFactor: [],
   overpack: [],
@@ -51,7 +52,13 @@ export const OFFERED: Readonly<Record<ScalarKind, readonly string[]>> = {
 };
 
 function tidy(spelling: string): string {
-  const plain = spelling.toLowerCase().replaceAll('^', '').replaceAll('.', '').replaceAll('°', '').trim();
+  const plain = spelling
+    .toLowerCase()
+    .replaceAll('^', '')
+    .replaceAll('.', '')
+    .replaceAll('°', '')
+    .replaceAll('·', ' ')
+    .trim();
   const words = plain.split(' ').filter((word) => word !== '');
   return words.join(' ').replaceAll(' /', '/').replaceAll('/ ', '/');
 }
@@ -131,6 +138,13 @@ const TABLE: Readonly<Record<ScalarKind, Map<string, Unit>>> = {
     ['atm', 101.325],
     ['mmHg|mm Hg', KPA_PER_MMHG],
     ['inHg|in Hg', 25.4 * KPA_PER_MMHG],
+  ]),
+  // A centipoise is a millipascal second, exact.
+  viscosity: units([
+    ['Pa s|Pas|pascal second|pascal seconds', 1],
+    ['mPa s|mPas|millipascal second|millipascal seconds', 0.001],
+    ['cP|cps|centipoise', 0.001],
+    ['poise', 0.1],
   ]),
   share: NONE,
   packFactor: NONE,

@@ -74,6 +74,15 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   drop_g: 'mass of a drop',
   surroundings: 'what the mold is warmed in',
   warm_sides: 'faces of the mold in the warm air',
+  opening_diameter: 'width of the opening',
+  opening_length: 'length of the tube that is poured through',
+  head: 'liquid over the opening while you pour',
+  pour_up: 'up when poured, of the sculpt as it stands',
+  pour_within: 'time to pour',
+  thin: 'foam counts as thin below',
+  vent_diameter: 'width of a vent',
+  elongation_at_break: 'stretch of the rubber at break',
+  squash: 'what the foam gives of its girth when squeezed',
 };
 
 /** What a value of a name means, where the number or the word alone does not say it. */
@@ -81,6 +90,8 @@ const WHOLE: Readonly<Record<string, string>> = {
   'base open': 'open, the sculpt stands on the board',
   'parting_mm 0': 'at half the height',
   'shape least': 'the one that takes least rubber',
+  'opening base': 'in the middle of the base',
+  'opening summit': 'at the highest point',
   'pull best': 'the best one, by search',
 };
 
@@ -95,9 +106,13 @@ const subjectOf = (name: string): string =>
 /** Names of plain factors: below 1 they are no share. */
 const FACTORS: readonly string[] = ['water_per_plaster', 'texture_factor', 'strap_friction', 'pack_margin'];
 
+/** Shares that may be more than all. */
+const PERCENTS: readonly string[] = ['elongation_at_break'];
+
 /** Masses stay in grams, which is what the scale shows. */
 function valueWords({ name, value, unit }: Assumption, show: Show): string {
   if (typeof value === 'string') return value;
+  if (PERCENTS.includes(name)) return percent(value);
   if (unit === '') return value < 1 && !FACTORS.includes(name) ? percent(value) : amount(value);
   if (unit === '1/K') return `${percent(value)} per K`;
   if (show === 'us') {

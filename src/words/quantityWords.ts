@@ -14,6 +14,7 @@ const KIND_WORDS: Readonly<Record<string, string>> = {
   temperature: 'a temperature',
   temperatureDifference: 'a temperature difference',
   pressure: 'a pressure',
+  viscosity: 'a viscosity',
   share: 'a share',
   packFactor: 'a pack factor',
   overpack: 'an overpack',

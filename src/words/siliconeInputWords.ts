@@ -39,5 +39,6 @@ export const SILICONE_INPUT_WORDS: Readonly<
   stockKg: 'Silicone in stock',
   cureMin: 'Time of curing',
   shoreA: 'Shore A hardness',
+  elongationAtBreak: 'Stretch of the rubber at break',
   linearShrinkShare: 'Linear shrink',
 };

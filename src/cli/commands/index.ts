@@ -1,6 +1,7 @@
 import type { CommandSpec } from '../command';
 import { batch } from './batch';
 import { mold } from './mold';
+import { opening } from './opening';
 import { packs } from './packs';
 import { sample } from './sample';
 import { sheet } from './sheet';
@@ -8,4 +9,4 @@ import { size } from './size';
 import { units } from './units';
 
 /** Every command: a new one is one file and one line here. */
-export const COMMANDS: readonly CommandSpec[] = [size, mold, batch, packs, sheet, units, sample];
+export const COMMANDS: readonly CommandSpec[] = [size, mold, opening, batch, packs, sheet, units, sample];

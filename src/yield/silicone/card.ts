@@ -20,6 +20,8 @@ export interface SiliconeCard {
   potLifeAtC?: number;
   mixedViscosityPaS?: number;
   shoreA?: number;
+  /** Stretch at break; 3 is 300 %. */
+  elongationAtBreak?: number;
   linearShrinkShare?: number;
   shrinkFrom?: Source;
   kits: SiliconeKit[];
@@ -115,6 +117,7 @@ const BOUNDS_OF = {
   potLifeAtC: 'potLifeAtC',
   mixedViscosityPaS: 'viscosityPaS',
   shoreA: 'shoreA',
+  elongationAtBreak: 'elongationAtBreak',
   linearShrinkShare: 'linearShrinkShare',
   cureMin: 'cureMin',
 } as const satisfies Partial<Record<keyof SiliconeCard, SiliconeInput>>;
@@ -123,6 +126,7 @@ const OPTIONAL_NUMBERS = [
   ['potLifeAtC', 'potLifeAtC'],
   ['mixedViscosityPaS', 'mixedViscosityPaS'],
   ['shoreA', 'shoreA'],
+  ['elongationAtBreak', 'elongationAtBreak'],
   ['linearShrink', 'linearShrinkShare'],
   ['linearShrinkShare', 'linearShrinkShare'],
   ['cureMin', 'cureMin'],

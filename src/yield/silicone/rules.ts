@@ -108,6 +108,7 @@ export const SILICONE_BOUNDS = {
 
   cureMin: { low: 0.5, high: 20160, unit: 'min' },
   shoreA: { low: 0, high: 100, unit: '' },
+  elongationAtBreak: { low: 0.2, high: 15, unit: '' },
   linearShrinkShare: { low: 0, high: 0.1, unit: '' },
 } as const satisfies Record<string, Bounds>;
 
