@@ -232,6 +232,9 @@ export const OPENING_CODES = [
   'LOCKED_PIECE',
   'LIMB_CAUGHT',
   'PIECE_CUT_OFF',
+  'DIRECTION_NONE',
+  'VENT_NOT_REACHED',
+  'OPENING_OVER_EDGE',
 ] as const;
 
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */

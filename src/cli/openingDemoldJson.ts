@@ -35,8 +35,9 @@ const squeezeJson = ({ neckAtMm, neckMm, bulbAtMm, bulbMm, stretch }: Squeeze): 
   stretch,
 });
 
-const slitJson = ({ lengthMm, line }: NonNullable<Demold['slit']>): Json => ({
+const slitJson = ({ lengthMm, byGirthMm, line }: NonNullable<Demold['slit']>): Json => ({
   length_mm: lengthMm,
+  by_girth_mm: byGirthMm,
   ...(line === undefined
     ? {}
     : {

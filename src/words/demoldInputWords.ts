@@ -11,5 +11,7 @@ export const DEMOLD_INPUT_WORDS: Readonly<Record<keyof typeof DEMOLD_BOUNDS, str
   shoreA: 'Hardness in Shore A',
   lipMm: 'Thickness of the lip',
   lipGirthMm: 'Girth of the lip',
+  thinMm: 'What counts as thin',
+  placeMm: 'A coordinate of a place',
   modulusMPa: 'Stiffness of the rubber',
 };

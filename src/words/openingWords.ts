@@ -54,4 +54,16 @@ export const OPENING_FINDING_WORDS: Record<OpeningCode, (v: Values) => Sentence>
     text: `Nothing poured here reaches ${counted(v.count, 'piece')} of ${amount(v.volumeCm3, 3)} cm³ in all: ${Number(v.count) === 1 ? 'it is' : 'they are'} not joined to the rest.`,
     hint: 'Join them in the scan, or plan an opening for each and pour them apart.',
   }),
+  DIRECTION_NONE: (v) => ({
+    text: `The direction "${String(v.text)}" points nowhere: its length is not a number above 0.`,
+    hint: 'Give an axis such as -z, or three numbers of which one at least is not 0.',
+  }),
+  VENT_NOT_REACHED: (v) => ({
+    text: `Air was not followed into ${counted(v.count, 'planned vent')}: the part there is thinner than the ${amount(v.columnStepMm, 2)} mm between two columns.`,
+    hint: 'Ask again with a finer accuracy, or move the vent to where the part is thicker.',
+  }),
+  OPENING_OVER_EDGE: (v) => ({
+    text: `The opening of ${amount(v.openingMm, 3)} mm reaches over the edge of the surface it is in: ${percent(v.missedShare)} of its rim lies beside it.`,
+    hint: 'Make it narrower, or move it to where the surface is wide enough.',
+  }),
 };

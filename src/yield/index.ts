@@ -18,6 +18,8 @@ export type { BatchAssumption } from './settleBatch';
 export type { BudgetRow } from './uncertainty';
 export { wallHoldUp } from './holdUp';
 export type { DrainingWall } from './holdUp';
+export { checkWithin } from './checkInput';
+export type { InputBounds } from './checkInput';
 export { isocyanateIndex } from './isocyanateIndex';
 export type { ReactiveParts } from './isocyanateIndex';
 export { boxWall, wallBulgeMm, wallForceN, wallPressureKPa } from './moldmaking/box';

@@ -15,6 +15,9 @@ const VALUES: Readonly<Record<OpeningCode, Problem['values']>> = {
   LOCKED_PIECE: { n: 1, neckMm: 94.25, bulbMm: 251.33, stretchShare: 17 / 15 },
   LIMB_CAUGHT: { part: 'hook', reachMm: 40.11 },
   PIECE_CUT_OFF: { count: 2, volumeCm3: 3.51 },
+  DIRECTION_NONE: { text: '0,0,0' },
+  VENT_NOT_REACHED: { count: 1, columnStepMm: 1 },
+  OPENING_OVER_EDGE: { openingMm: 60, missedShare: 0.42 },
 };
 
 describe('what the plan finds where the mold is opened, vented and pulled off', () => {

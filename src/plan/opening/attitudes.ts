@@ -1,4 +1,4 @@
-import { searchAttitude, type Mouth, type TriangleMesh } from '../../geometry';
+import { degreesBetween, searchAttitude, type Mouth, type TriangleMesh, type Vector } from '../../geometry';
 import { fillingOf, LEAST_TRAP_MM3, type LevelFill } from './filling';
 
 /** Directions that are tried over the part of the sphere that keeps the opening usable. Chosen here: about 4 degrees apart. */
@@ -6,6 +6,9 @@ export const DIRECTIONS = 500;
 
 /** Steps of the columns for the search, in those of the answer. Chosen here: 2 mm on usual pieces. */
 const COARSER = 2;
+
+/** Nearer to today's than this is today's. Chosen here. */
+const SAME_DEGREES = 1;
 
 /** So many are told beside today's; more are looked at, as some do not hold the liquid. */
 const [TOLD, LOOKED_AT] = [3, 8];
@@ -18,10 +21,11 @@ export function bestAttitudes(
   chain: TriangleMesh,
   {
     mouth,
+    today,
     stepMm,
     liquidCm3,
     onStep,
-  }: { mouth: Mouth; stepMm: number; liquidCm3: number | undefined; onStep: () => void },
+  }: { mouth: Mouth; today: Vector; stepMm: number; liquidCm3: number | undefined; onStep: () => void },
 ): LevelFill[] {
   const grid = { stepMm: COARSER * stepMm, most: LOOKED_AT };
   const found = searchAttitude(chain, grid, {
@@ -30,7 +34,8 @@ export function bestAttitudes(
     directions: DIRECTIONS,
     onStep,
   });
-  const close = found.map(({ up }) => fillingOf(chain, { mouth, up, vents: [], stepMm, onStep }));
+  const others = found.filter(({ up }) => degreesBetween(up, today) > SAME_DEGREES);
+  const close = others.map(({ up }) => fillingOf(chain, { mouth, up, vents: [], stepMm, onStep }));
   const holds = ({ holdCm3 }: LevelFill): boolean => liquidCm3 === undefined || holdCm3 >= liquidCm3;
   return close.sort((a, b) => Number(holds(b)) - Number(holds(a)) || scoreOf(a) - scoreOf(b)).slice(0, TOLD);
 }

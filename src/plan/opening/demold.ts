@@ -36,7 +36,10 @@ export interface Demold {
   undercutShare: number;
   /** Only where the rubber does not stretch that far. */
   slit?: {
+    /** Along the surface, as far as the last tight place at least, and long enough for the girth. */
     lengthMm: number;
+    /** By the girths alone, were the tight place at the opening itself. */
+    byGirthMm: number;
     /** Where it does least harm: along this line, on this side; absent where no line was found. */
     line?: { side: Vector; fromMm: Vector; toMm: Vector; isClear: boolean; isTied: boolean };
   };
@@ -107,7 +110,11 @@ function slitFor(
     until: { alongMm: slitDepthMm(sections, (1 + allow) / (1 - squash)) },
     keepOff: thin.map(({ atMm }) => ({ atMm, radiusMm: OFF_THIN_MM })),
   });
-  if (line === undefined) return good({ lengthMm: length.value });
+  if (line === undefined) return good({ lengthMm: length.value, byGirthMm: length.value });
   const { side, fromMm, toMm, isClear, isTied } = line;
-  return good({ lengthMm: length.value, line: { side, fromMm, toMm, isClear, isTied } });
+  return good({
+    lengthMm: Math.max(length.value, line.lengthMm),
+    byGirthMm: length.value,
+    line: { side, fromMm, toMm, isClear, isTied },
+  });
 }

@@ -41,6 +41,8 @@ export interface LevelFill {
   flat: { areaCm2: number; largest?: { areaCm2: number; atMm: Vector } };
   /** Liquid that stays in before it runs over the lowest point of the opening. */
   holdCm3: number;
+  /** Planned vents that lead into nothing. */
+  ventsMissed: number;
   /** Pieces that nothing poured here reaches. */
   apart: { count: number; volumeCm3: number };
 }
@@ -78,6 +80,7 @@ export function fillingOf(chain: TriangleMesh, { mouth, up, vents, stepMm, onSte
         : { largest: { areaCm2: flat.largest.areaMm2 / 100, atMm: flat.largest.atMm } }),
     },
     holdCm3: liquidHeldMm3(pour, mouth, holes) / MM3_PER_CM3,
+    ventsMissed: open.missed,
     apart: {
       count: found.apart.length,
       volumeCm3: found.apart.reduce((sum, { volumeMm3 }) => sum + volumeMm3, 0) / MM3_PER_CM3,

@@ -1,5 +1,5 @@
 import { CHECK_FIGURES } from '../../checks';
-import { MOST_TILT_DEGREES, type SolidMeasure } from '../../geometry';
+import { MOST_TILT_DEGREES, type Mouth, type SolidMeasure } from '../../geometry';
 import { finding, type Problem } from '../../problem';
 import type { Demold } from './demold';
 import type { LevelFill } from './filling';
@@ -8,11 +8,22 @@ import type { ThicknessFound } from './thin';
 
 /** What the shape itself says beside the checks. */
 export function openingFindings(
-  { filling, casting, demold }: { filling: LevelFill; casting?: ThicknessFound; demold?: Demold },
+  {
+    filling,
+    casting,
+    demold,
+    columnStepMm,
+  }: { filling: LevelFill; casting?: ThicknessFound; demold?: Demold; columnStepMm: number },
+  { diameterMm, lip, lipMissed }: Mouth,
   { byRole }: SolidMeasure,
 ): Problem[] {
-  const { tiltDegrees, pinholes, apart } = filling;
+  const { tiltDegrees, pinholes, apart, ventsMissed } = filling;
   const found: Problem[] = [];
+  if (lipMissed > 0)
+    found.push(
+      finding('OPENING_OVER_EDGE', 'look', { openingMm: diameterMm, missedShare: lipMissed / lip.length }),
+    );
+  if (ventsMissed > 0) found.push(finding('VENT_NOT_REACHED', 'look', { count: ventsMissed, columnStepMm }));
   if (tiltDegrees > MOST_TILT_DEGREES) found.push(finding('OPENING_UNDERSIDE', 'stop', { tiltDegrees }));
   if (pinholes.count > 0)
     found.push(

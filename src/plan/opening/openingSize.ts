@@ -128,7 +128,10 @@ export function openingSizeOf(
 /** Within the band and, as far as that goes, fine: whole millimeters. */
 function advisedMm({ leastMm, mostMm, limits }: OpeningBand, { roomMm = Infinity }: OpeningPlace): number {
   const wish = Math.min(mostMm, Math.max(limits.fineMm, leastMm ?? 0), roomMm);
-  return Math.max(1, Math.floor(wish));
+  const whole = Math.max(1, Math.floor(wish));
+  if (leastMm === undefined || whole >= leastMm) return whole;
+  const wider = Math.ceil(leastMm);
+  return wider <= Math.min(mostMm, roomMm) ? wider : wish;
 }
 
 const idealOf = (

@@ -16,6 +16,7 @@ import { DEMOLD_RULES, RULES } from '../../yield';
 import { sculptOn, type MoldBench } from '../mold/moldBench';
 import { assumedIn } from './assumedIn';
 import { bestAttitudes, DIRECTIONS } from './attitudes';
+import { checkAsk } from './checkAsk';
 import { columnStepMm } from './columnStep';
 import { demoldOf } from './demold';
 import { fillingOf, LEAST_TRAP_MM3, trapsIn, type LevelFill } from './filling';
@@ -42,6 +43,8 @@ const SHARES = { fill: 0.35, casting: 0.75, rubber: 0.9 } as const;
  * const plan = opened.ok ? planOpening(opened.value.bench, { pour: { freeRiseKgM3: 96, withinS: 25, mixPaS: 1 } }) : opened;
  */
 export function planOpening(bench: MoldBench, ask: OpeningAsk = {}): Outcome<OpeningPlan> {
+  const sound = checkAsk(ask);
+  if (!sound.ok) return sound;
   const base: BaseChoice = ask.base ?? 'open';
   const stood = sculptOn(bench, base);
   if (!stood.ok) return stood;
@@ -93,7 +96,7 @@ export function planOpening(bench: MoldBench, ask: OpeningAsk = {}): Outcome<Ope
     ...place.value.findings,
     ...vents.findings,
     ...size.value.findings,
-    ...openingFindings(found, solid),
+    ...openingFindings(found, mouth, solid),
   ];
   return good({
     ...found,
@@ -179,7 +182,7 @@ function fill(
   const mouth = mouthAt(chain, place, size.diameterMm);
   const up = pourUp ?? place.usualUp;
   const filling = fillingOf(chain, { mouth, up, vents, stepMm, onStep });
-  const search = { mouth, stepMm, liquidCm3: size.liquidCm3, onStep };
+  const search = { mouth, today: filling.up, stepMm, liquidCm3: size.liquidCm3, onStep };
   const around =
     sculpt.boardMm === undefined
       ? undefined

@@ -1,5 +1,5 @@
 import { good, type Outcome } from '../../problem';
-import { foamThroughVentG, POUR_RULES, ventsNeeded, type VentCount } from '../../yield';
+import { foamThroughVentG, POUR_RULES, RULES, ventsNeeded, type VentCount } from '../../yield';
 import type { OpeningAsk } from './openingAsk';
 import type { OpeningSize } from './openingSize';
 
@@ -19,7 +19,12 @@ export function ventFlowOf(
   { cavityCm3, vents, ventMm }: { cavityCm3: number; vents: number; ventMm: number },
   { pour = {} }: OpeningAsk,
 ): Outcome<VentFlow | undefined> {
-  const { riseS, freeRiseKgM3, packFactor = 1, foamPaS = POUR_RULES.foamViscosity.value } = pour;
+  const {
+    riseS,
+    freeRiseKgM3,
+    packFactor = RULES.packFactor.value,
+    foamPaS = POUR_RULES.foamViscosity.value,
+  } = pour;
   if (riseS === undefined || liquidCm3 === undefined) return good(undefined);
   const gasCm3 = Math.max(0, cavityCm3 - liquidCm3);
   const count = ventsNeeded({ gasCm3, riseS, ventsPlaced: vents, ventMm });

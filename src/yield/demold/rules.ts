@@ -49,6 +49,9 @@ export const DEMOLD_BOUNDS = {
   shoreA: { low: 0, high: 80, unit: '' },
   lipMm: { low: 0.5, high: 200, unit: 'mm' },
   lipGirthMm: { low: 1, high: 2e4, unit: 'mm' },
+  thinMm: { low: 0.1, high: 1000, unit: 'mm' },
+  /** Beyond this no mold is made: the sign of a wrong unit. */
+  placeMm: { low: -1e5, high: 1e5, unit: 'mm' },
   modulusMPa: { low: 0.01, high: 50, unit: 'MPa' },
 } as const satisfies Record<string, { low: number; high: number; unit: string }>;
 
