@@ -11,7 +11,7 @@ const COARSER = 2;
 const SAME_DEGREES = 1;
 
 /** So many are told beside today's; more are looked at, as some do not hold the liquid. */
-const [TOLD, LOOKED_AT] = [3, 8];
+const [TOLD, LOOKED_AT] = [3, 5];
 
 /**
  * The best ways up, each worked out as closely as today's: first those that hold the liquid, then by the air they shut in. Vents that are planned
