@@ -21,6 +21,7 @@ import { useFileDrop } from './parts/useFileDrop';
 import { useFocusKept } from './parts/useFocusKept';
 import { announce } from './words/announce';
 import { announceMold } from './words/announceMold';
+import { announceOpening } from './words/announceOpening';
 import { worstMark } from './words/statuses';
 
 export function App() {
@@ -70,6 +71,9 @@ export function App() {
       </p>
       <div className="sr" role="status" aria-live="polite">
         {announceMold(ticket)}
+      </div>
+      <div className="sr" role="status" aria-live="polite">
+        {announceOpening(ticket)}
       </div>
     </>
   );

@@ -10,6 +10,7 @@ import './styles/tables.css';
 import './styles/grams.css';
 import './styles/mold.css';
 import './styles/pour.css';
+import './styles/opening.css';
 import './styles/picture.css';
 
 const root = document.getElementById('root');

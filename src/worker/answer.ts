@@ -1,6 +1,7 @@
 import { readScan, type Crew, type ScanFile } from '../geometry';
 import { good, type Outcome } from '../problem';
 import { moldsWish, type KnownMolds } from './molds';
+import { bestUpWish, openingWish } from './opening';
 import { drawPicture } from './picture';
 import { pourWish } from './pour';
 import type { Answers, Kind, Opened, Request, SizeWish } from './protocol';
@@ -34,6 +35,14 @@ export function answer(
     case 'mold': {
       const measured = measure(desk, request.wish, {});
       return measured.ok ? moldsWish(measured.value, request.ask, withCrew(desk, help)) : measured;
+    }
+    case 'opening': {
+      const measured = measure(desk, request.wish, {});
+      return measured.ok ? openingWish(measured.value, request.ask, withCrew(desk, help)) : measured;
+    }
+    case 'bestUp': {
+      const measured = measure(desk, request.wish, {});
+      return measured.ok ? bestUpWish(measured.value, request.ask, withCrew(desk, help)) : measured;
     }
     case 'picture':
       return drawPicture(scanOf(desk), request.place);

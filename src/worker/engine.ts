@@ -8,7 +8,7 @@ import type {
   SizeWish,
   ToWorker,
 } from './protocol';
-import type { PourAsk } from '../plan';
+import type { OpeningAsk, PourAsk } from '../plan';
 
 /** A file the page holds on to, so that a worker that was stopped can be given it again. */
 export interface ScanSource {
@@ -34,6 +34,9 @@ export interface Engine {
   pour(ask: PourAsk): Promise<Ended<Answers['pour']>>;
   /** Takes seconds: where memory can be shared, everything else goes first and it is begun again after. */
   mold(wish: SizeWish, ask: MoldsAsk): Promise<Ended<Answers['mold']>>;
+  /** As for the molds, which go before it. */
+  opening(wish: SizeWish, ask: OpeningAsk): Promise<Ended<Answers['opening']>>;
+  bestUp(wish: SizeWish, ask: OpeningAsk): Promise<Ended<Answers['bestUp']>>;
   picture(place: PicturePlace): Promise<Ended<Answers['picture']>>;
   /** Stops what is running and what waits, within the time a thread takes to end. The scan stays known. */
   cancel(): void;
@@ -48,7 +51,13 @@ interface Task {
   answered: (answer: Answers[Kind]) => void;
 }
 
-const ORDER: readonly Kind[] = ['open', 'size', 'pour', 'picture', 'mold'];
+/** What is asked first goes first, whenever it was asked. */
+const ORDER: readonly Kind[] = ['open', 'size', 'pour', 'picture', 'mold', 'opening', 'bestUp'];
+
+/** These take seconds, and are told when they have to stand aside. */
+const LONG: readonly Kind[] = ['mold', 'opening', 'bestUp'];
+
+const goesBefore = (kind: Kind, running: Kind): boolean => ORDER.indexOf(kind) <= ORDER.indexOf(running);
 
 /**
  * Talks to one worker at a time, one request at a time. Of each kind only the newest counts: what waits is replaced and what
@@ -74,7 +83,7 @@ export function createEngine(
   ): Promise<Ended<Answers[K]>> {
     return new Promise((resolve) => {
       if (kind === 'open' && running !== undefined) stop();
-      if (running?.kind === 'mold' && running.stop !== undefined) Atomics.store(running.stop, 0, 1);
+      if (running?.stop !== undefined && goesBefore(kind, running.kind)) Atomics.store(running.stop, 0, 1);
       waiting.get(kind)?.end({ how: 'dropped' });
       if (running?.kind === kind) running.end({ how: 'dropped' });
       waiting.set(kind, {
@@ -94,7 +103,7 @@ export function createEngine(
     const task = kind === undefined ? undefined : waiting.get(kind);
     if (task === undefined) return;
     waiting.delete(task.kind);
-    const stop = task.kind === 'mold' ? shareFlag() : undefined;
+    const stop = LONG.includes(task.kind) ? shareFlag() : undefined;
     running = { ...task, stop };
     const mine = life;
     const needsScan = task.kind !== 'open' && task.kind !== 'pour';
@@ -154,6 +163,8 @@ export function createEngine(
     size: (wish) => submit('size', () => Promise.resolve({ kind: 'size', wish })),
     pour: (ask) => submit('pour', () => Promise.resolve({ kind: 'pour', ask })),
     mold: (wish, ask) => submit('mold', () => Promise.resolve({ kind: 'mold', wish, ask })),
+    opening: (wish, ask) => submit('opening', () => Promise.resolve({ kind: 'opening', wish, ask })),
+    bestUp: (wish, ask) => submit('bestUp', () => Promise.resolve({ kind: 'bestUp', wish, ask })),
     picture: (place) => submit('picture', () => Promise.resolve({ kind: 'picture', place })),
     cancel: stop,
     close: stop,

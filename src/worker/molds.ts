@@ -3,6 +3,7 @@ import { planMold, type Mold, type MoldBench } from '../plan';
 import { bad, good, type Outcome } from '../problem';
 import type { MoldOfType, MoldsAsk } from './protocol';
 import type { Help } from './sizeWish';
+import { watchedBench } from './watchedBench';
 
 /** Molds that were worked out last on one bench, by type, with what was asked: a type whose ask is the same is not built anew. */
 export type KnownMolds = Map<MoldKey, { key: string; mold: Outcome<Mold> }>;
@@ -19,7 +20,7 @@ export function moldsWish(
     if (help.shouldStop?.() === true) return bad('STOPPED');
     const ask = { ...rest, type, settings: settings[type]! };
     const key = JSON.stringify(ask);
-    const watched = watch(bench, help, (share) => (n + share) / asked.length);
+    const watched = watchedBench(bench, help, (share) => (n + share) / asked.length);
     const held = known.get(type);
     const mold = held?.key === key ? held.mold : told(planMold(watched, ask));
     if (!mold.ok && mold.problem.code === 'STOPPED') return mold;
@@ -28,17 +29,6 @@ export function moldsWish(
     help.onProgress?.((n + 1) / asked.length);
   }
   return good(molds);
-}
-
-/** The same bench with its memory, watched by this request. Its stages begin at nothing each; what is told never falls. */
-function watch(bench: MoldBench, help: Help, shareOf: (share: number) => number): MoldBench {
-  let told = 0;
-  const onProgress = (share: number): void => {
-    if (share <= told) return;
-    told = share;
-    help.onProgress?.(shareOf(share));
-  };
-  return { ...bench, options: { ...bench.options, ...help, onProgress } };
 }
 
 /** The facets are large and of no use to a page. */

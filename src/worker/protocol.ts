@@ -1,6 +1,17 @@
 import type { Outcome, Problem } from '../problem';
 import type { MoldKey, MoldWish, UpAxis } from '../geometry';
-import type { Accuracy, FileUnit, Mold, MoldAsk, PourAsk, Size, TapedExtent } from '../plan';
+import type {
+  Accuracy,
+  FileUnit,
+  LevelFill,
+  Mold,
+  MoldAsk,
+  OpeningAsk,
+  OpeningPlan,
+  PourAsk,
+  Size,
+  TapedExtent,
+} from '../plan';
 import type { PourOnPage } from './pour';
 
 /** What the page and the worker say to each other. Plain data only; large buffers are transferred, not copied. */
@@ -9,6 +20,8 @@ export type Request =
   | { kind: 'size'; wish: SizeWish }
   | { kind: 'pour'; ask: PourAsk }
   | { kind: 'mold'; wish: SizeWish; ask: MoldsAsk }
+  | { kind: 'opening'; wish: SizeWish; ask: OpeningAsk }
+  | { kind: 'bestUp'; wish: SizeWish; ask: OpeningAsk }
   | { kind: 'picture'; place: PicturePlace };
 
 export type Kind = Request['kind'];
@@ -19,6 +32,10 @@ export interface Answers {
   size: Outcome<Sized>;
   pour: Outcome<PourOnPage>;
   mold: Outcome<MoldOfType[]>;
+  /** Outlines for its card are in it, the facets are not. */
+  opening: Outcome<OpeningPlan>;
+  /** Ways up, best first. */
+  bestUp: Outcome<LevelFill[]>;
   picture: Outcome<Picture>;
 }
 

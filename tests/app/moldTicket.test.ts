@@ -262,7 +262,7 @@ describe('a new scan', () => {
 
 describe('marks of Mold', () => {
   it('are open without figures, and say no check is fine that nobody answered', () => {
-    expect(moldMarks(newTicket())).toEqual(['open', 'open', 'open', 'open', 'open', 'open']);
+    expect(moldMarks(newTicket())).toEqual(Array(7).fill('open'));
     const { ticket } = molded();
     expect(moldMarks(ticket)[3]).toBe('unknown');
   });

@@ -31,7 +31,7 @@ export function openBox(ticket: Ticket, desk: Desk, name = 'box.stl'): Ticket {
   );
 }
 
-/** Does what the page does: asks the engine for all that is wanted until nothing is. Molds take seconds: only where a test is about them. */
+/** Does what the page does: asks the engine for all that is wanted until nothing is. Molds take seconds: only where a test is about them. Opening and vents are asked for only once they are wanted. */
 export function settle(ticket: Ticket, desk: Desk, { withMolds = false } = {}): Ticket {
   let now = step(ticket, still);
   for (let round = 0; round < 9; round++) {

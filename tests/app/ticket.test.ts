@@ -86,7 +86,7 @@ describe('a new scan', () => {
     });
     expect(refused.scan?.source.name).toBe('a.stl');
     expect(sizeWishOf(refused)).toEqual(sizeWishOf(before));
-    expect(refused.opening.problem?.code).toBe('EMPTY_FILE');
+    expect(refused.reading.problem?.code).toBe('EMPTY_FILE');
   });
 
   /*

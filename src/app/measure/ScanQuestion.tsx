@@ -21,13 +21,13 @@ export function ScanQuestion({
   mark: Mark;
   onOpen: (source: ScanSource) => void;
 }) {
-  const { scan, opening } = ticket;
+  const { scan, reading } = ticket;
   return (
     <Question
       no={1}
       mark={mark}
       ask="What did you scan?"
-      busy={opening.state === 'running'}
+      busy={reading.state === 'running'}
       answer={
         scan === undefined ? (
           <Verdict>No scan yet</Verdict>
@@ -46,20 +46,20 @@ export function ScanQuestion({
           : undefined
       }
     >
-      {opening.problem !== undefined && (
-        <Complaint problem={opening.problem} about={opening.source?.name ?? ''} />
+      {reading.problem !== undefined && (
+        <Complaint problem={reading.problem} about={reading.source?.name ?? ''} />
       )}
-      {opening.problem !== undefined && scan !== undefined && (
+      {reading.problem !== undefined && scan !== undefined && (
         <p className="note">{scan.source.name} is still on the ticket, with all that was typed.</p>
       )}
-      {opening.message !== undefined && (
+      {reading.message !== undefined && (
         <Fault
-          message={`${opening.source?.name ?? 'the scan'}: ${opening.message}`}
-          onAgain={() => opening.source !== undefined && onOpen(opening.source)}
+          message={`${reading.source?.name ?? 'the scan'}: ${reading.message}`}
+          onAgain={() => reading.source !== undefined && onOpen(reading.source)}
         />
       )}
-      {opening.state === 'cancelled' && (
-        <p className="note">Reading {opening.source?.name} was cancelled. Choose it again to go on.</p>
+      {reading.state === 'cancelled' && (
+        <p className="note">Reading {reading.source?.name} was cancelled. Choose it again to go on.</p>
       )}
       <FileChoice first={scan === undefined} onOpen={onOpen} />
       <Samples onOpen={onOpen} first={scan === undefined} />

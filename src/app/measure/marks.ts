@@ -17,10 +17,10 @@ export function measureMarks(ticket: Ticket): Mark[] {
   return [scanMark(ticket), up, unitMark(ticket), cutMark(ticket), sound, volume];
 }
 
-function scanMark({ scan, opening }: Ticket): Mark {
-  if (opening.problem !== undefined || opening.state === 'failed')
+function scanMark({ scan, reading }: Ticket): Mark {
+  if (reading.problem !== undefined || reading.state === 'failed')
     return scan === undefined ? 'stop' : 'look';
-  return scan === undefined || opening.state === 'running' ? 'open' : 'fine';
+  return scan === undefined || reading.state === 'running' ? 'open' : 'fine';
 }
 
 function unitMark(ticket: Ticket): Mark {

@@ -6,7 +6,9 @@ import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import type { FieldName } from '../ticket/fields';
 import { moldFields } from '../ticket/moldWishes';
-import { castingNow, sizeNow } from '../ticket/now';
+import { fieldOfOpening } from '../ticket/openingBounds';
+import { openingFields } from '../ticket/openingWishes';
+import { castingNow, openingNow, sizeNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
 import type { Bench } from '../ticket/useEngine';
 import { BearQuestion } from './BearQuestion';
@@ -17,6 +19,7 @@ import { FinishQuestion } from './FinishQuestion';
 import { HoldQuestion } from './HoldQuestion';
 import { moldMarks } from './marks';
 import { SiliconeQuestion } from './SiliconeQuestion';
+import { OpeningQuestion } from '../opening/OpeningQuestion';
 import { TypeQuestion } from './TypeQuestion';
 
 const QUESTIONS = [
@@ -31,6 +34,9 @@ const QUESTIONS = [
 export function Mold({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
   const now = chosenNow(ticket);
   const problems = [now.problem, castingNow(ticket).problem].filter((one) => one !== undefined);
+  const opening = openingNow(ticket);
+  const openingProblem = (field: FieldName): Problem | undefined =>
+    opening.problem !== undefined && fieldOfOpening(opening.problem) === field ? opening.problem : undefined;
   const problemOf = (field: FieldName | 'kits'): Problem | undefined =>
     problems.find((problem) => fieldOfMold(ticket, problem) === field);
   const marks = moldMarks(ticket);
@@ -44,11 +50,23 @@ export function Mold({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { ben
         <NotYet ticket={ticket} />
       ) : (
         <>
-          <ErrorSummary ticket={ticket} names={moldFields(ticket)} problemOf={problemOf} />
+          <ErrorSummary
+            ticket={ticket}
+            names={[...moldFields(ticket), ...openingFields(ticket)]}
+            problemOf={(field) => problemOf(field) ?? openingProblem(field)}
+          />
           {fault !== undefined && <Fault message={fault} onAgain={bench.again} />}
           {QUESTIONS.map((Ask, i) => (
             <Ask key={i} {...{ ticket, dispatch, now, problemOf }} mark={marks[i] ?? 'open'} />
           ))}
+          <OpeningQuestion
+            {...{ ticket, dispatch }}
+            no={QUESTIONS.length + 1}
+            now={opening}
+            problemOf={openingProblem}
+            mark={marks[QUESTIONS.length] ?? 'open'}
+            onCancel={bench.cancel}
+          />
         </>
       )}
     </section>
@@ -76,7 +94,7 @@ function NotYet({ ticket }: { ticket: Ticket }) {
     >
       <p className="why">
         Then: the types side by side, what must hold, the silicone to mix and buy, whether the materials bear
-        each other, and the cavity when the foam is poured.
+        each other, the cavity when the foam is poured, and whether it will fill and come out.
       </p>
     </Question>
   );

@@ -11,6 +11,7 @@ import {
   typeFields,
 } from '../ticket/moldWishes';
 import { typeOf } from '../ticket/moldState';
+import { openingMark } from '../opening/openingMark';
 import { castingNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
 import { worstFinding, worstMark } from '../words/statuses';
@@ -42,6 +43,7 @@ export function moldMarks(ticket: Ticket): Mark[] {
     worstMark([found('bear'), ...byFields(FACT_FIELDS)]),
     worstMark([cavityMark(ticket), ...byFields(CASTING_FIELDS)]),
     worstMark([mold === undefined ? 'open' : 'fine', ...byFields(FINISH_FIELDS)]),
+    openingMark(ticket),
   ];
 }
 

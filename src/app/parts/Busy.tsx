@@ -8,12 +8,12 @@ const QUIET_MS = 300;
 
 /** What the engine is at, with its progress and the way out; after a cancel, the way back. */
 export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
-  const { opening } = ticket;
+  const { reading } = ticket;
   const size = sizeNow(ticket);
   const isSizing = size.state === 'working' && ticket.size.state === 'running';
   const isMolding = moldNow(ticket).state === 'working' && ticket.mold.state === 'running';
   const job =
-    opening.state === 'running' ? opening : isSizing ? ticket.size : isMolding ? ticket.mold : undefined;
+    reading.state === 'running' ? reading : isSizing ? ticket.size : isMolding ? ticket.mold : undefined;
   const shown = useHeld(job !== undefined);
   if (job !== undefined && shown) {
     const bar = <Bar what={words(ticket, job)} job={job} onCancel={bench.cancel} />;
@@ -36,10 +36,10 @@ export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
   return null;
 }
 
-type Running = Pick<Ticket['opening'], 'state' | 'share'>;
+type Running = Pick<Ticket['reading'], 'state' | 'share'>;
 
-const words = ({ opening, mold }: Ticket, job: Running): string =>
-  job === opening ? 'Reading the scan' : job === mold ? 'Working out the molds' : 'Measuring';
+const words = ({ reading, mold }: Ticket, job: Running): string =>
+  job === reading ? 'Reading the scan' : job === mold ? 'Working out the molds' : 'Measuring';
 
 function Bar({ what, job, onCancel }: { what: string; job: Running; onCancel: () => void }) {
   return (

@@ -2,6 +2,7 @@ import { pourSheet } from '../../sheet';
 import type { BatchProps } from '../batch/batchProps';
 import type { PourOnPage } from '../../worker/pour';
 import { pourToldNow, sizeNow } from '../ticket/now';
+import { openToPrint } from '../parts/openToPrint';
 import type { Ticket } from '../ticket/state';
 
 /** One page for the hand, in a window of its own, from where it is printed. Nothing of before is ever printed. */
@@ -29,14 +30,5 @@ function sheetOf(ticket: Ticket, pour: PourOnPage): string {
     date: today,
     findings: [...(sizeNow(ticket).answer?.size.findings ?? []), ...Object.values(pour.refused)],
     ...(told === undefined ? {} : { told }),
-  });
-}
-
-function openToPrint(html: string): void {
-  const url = URL.createObjectURL(new Blob([html], { type: 'text/html' }));
-  const sheet = open(url, '_blank');
-  sheet?.addEventListener('load', () => {
-    URL.revokeObjectURL(url);
-    sheet.print();
   });
 }

@@ -5,6 +5,8 @@ export interface FieldSpec {
   kind: ScalarKind;
   units: readonly string[];
   allowZero?: true;
+  /** A place on an axis: either side of its zero. */
+  isSigned?: true;
   /** A height above the sea, m or ft: far beyond what a sculpt can measure, and to be believed. */
   isHeight?: true;
   /** What stands behind the box where the kind has no units of its own. */

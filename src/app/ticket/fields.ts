@@ -1,5 +1,6 @@
 import type { FieldSpec } from './fieldSpec';
 import { MADE_FIELDS, type MadeField } from './madeFields';
+import { OPENING_FIELDS } from './openingFields';
 import { POUR_FIELDS } from './pourFields';
 
 const length = { kind: 'length', units: ['mm', 'in'] } as const;
@@ -53,6 +54,7 @@ export const FIELDS = {
   bondTakes: { ...number, after: 'g/m²' },
   openShare: percent,
 
+  ...OPENING_FIELDS,
   ...POUR_FIELDS,
 } as const satisfies Record<string, FieldSpec>;
 

@@ -6,10 +6,10 @@ import { MOST_COLORS } from './pourState';
 
 /*
  * Fields that nobody wrote down: one a parameter of a mold type or of a jacket material, so that a new one appears on the page by being in its list; and
- * those of each row of the color recipe.
+ * those of each row of the color recipe and of the list of vents.
  */
 
-export type MadeField = `mold.${string}` | `jacket.${string}` | `color.${string}`;
+export type MadeField = `mold.${string}` | `jacket.${string}` | `color.${string}` | `vent.${string}`;
 
 interface Made {
   label: string;
@@ -33,6 +33,14 @@ export const colorFields = (row: number): { share: MadeField; drops: MadeField }
   share: `color.${row}.share`,
   drops: `color.${row}.drops`,
 });
+
+/** As many as are ever advised. */
+export const MOST_VENTS = 24;
+
+const AXES = ['x', 'y', 'z'] as const;
+
+/** Where one planned vent is, counted from 0: x, y, z. */
+export const ventFields = (row: number): MadeField[] => AXES.map((axis): MadeField => `vent.${row}.${axis}`);
 
 /** Chosen from a list or a direction, not typed. */
 export const isPicked = ({ kind }: MoldParameter): boolean => kind === 'choice' || kind === 'pull';
@@ -70,6 +78,16 @@ export const MADE_FIELDS: ReadonlyMap<MadeField, Made> = new Map([
       },
     ],
   ]),
+  ...Array.from({ length: MOST_VENTS }, (_, row) => row).flatMap((row) =>
+    ventFields(row).map((name, axis): [MadeField, Made] => [
+      name,
+      {
+        label: `${AXES[axis]} of vent ${row + 1}`,
+        spec: { kind: 'length', units: ['mm', 'in'], allowZero: true, isSigned: true },
+        isOfScan: true,
+      },
+    ]),
+  ),
 ]);
 
 function specOfMold({ kind, low }: MoldParameter): FieldSpec {

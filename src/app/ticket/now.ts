@@ -1,4 +1,4 @@
-import { castingCavity, type Casting, type PourAsk } from '../../plan';
+import { castingCavity, type Casting, type LevelFill, type OpeningPlan, type PourAsk } from '../../plan';
 import type { Problem } from '../../problem';
 import type { PourOnPage } from '../../worker/pour';
 import type { MoldOfType, Picture, PicturePlace, Sized } from '../../worker/protocol';
@@ -11,6 +11,8 @@ import {
   pourByOf,
   unreadForMold,
 } from './moldWishes';
+import { openingRefusal } from './openingBounds';
+import { openingAskOf, searchAskOf, unreadForOpening } from './openingWishes';
 import { canPour, pourAskOf } from './pourWishes';
 import type { Job, Ticket } from './state';
 import { sizeWishOf, unreadForSize } from './wishes';
@@ -35,7 +37,7 @@ export type Said<T> = Now<T> & { answer?: T; problem?: Problem; message?: string
 
 export function sizeNow(ticket: Ticket): Said<Sized> {
   if (ticket.scan === undefined) return { state: 'open' };
-  if (ticket.opening.state === 'running') return { state: 'working' };
+  if (ticket.reading.state === 'running') return { state: 'working' };
   const field = unreadForSize(ticket);
   return field === undefined ? saidTo(sizeKeyOf(ticket), ticket.size) : { state: 'unread', field };
 }
@@ -70,6 +72,24 @@ export function moldNow(ticket: Ticket): Said<MoldOfType[]> {
   return field === undefined ? saidTo(moldKeyOf(ticket), ticket.mold) : { state: 'unread', field };
 }
 
+/** Opening, vents, thin places and the way out; open while nobody has come to look at them. */
+export function openingNow(ticket: Ticket): Said<OpeningPlan> {
+  const size = sizeNow(ticket);
+  if (size.state === 'working') return { state: 'working' };
+  if (size.state !== 'answered') return { state: 'open' };
+  const field = unreadForOpening(ticket);
+  if (field !== undefined) return { state: 'unread', field };
+  const problem = openingRefusal(ticket.fields);
+  if (problem !== undefined) return { state: 'refused', problem };
+  return ticket.venting.isWanted ? saidTo(openingKeyOf(ticket), ticket.opening) : { state: 'open' };
+}
+
+/** The best ways up, as far as they were looked for as the ticket stands; else open. */
+export function bestUpNow(ticket: Ticket): Said<LevelFill[]> {
+  const key = bestUpKeyOf(ticket);
+  return key === undefined ? { state: 'open' } : saidTo(key, ticket.bestUp);
+}
+
 export function pictureNow(ticket: Ticket): Said<Picture> {
   if (ticket.scan === undefined) return { state: 'open' };
   const key = pictureKeyOf(ticket);
@@ -92,6 +112,24 @@ export function sizeKeyOf(ticket: Ticket): string | undefined {
 export function moldKeyOf(ticket: Ticket): string | undefined {
   const ask = moldsAskOf(ticket);
   return ask === undefined ? undefined : onSize(ticket, ask);
+}
+
+export function openingKeyOf(ticket: Ticket): string | undefined {
+  const isAsked = ticket.venting.isWanted && openingRefusal(ticket.fields) === undefined;
+  const ask = isAsked ? openingAskOf(ticket) : undefined;
+  return ask === undefined ? undefined : onSize(ticket, ask);
+}
+
+/** What the best way up would be looked for now. */
+export function searchKeyOf(ticket: Ticket): string | undefined {
+  const ask = openingRefusal(ticket.fields) === undefined ? searchAskOf(ticket) : undefined;
+  return ask === undefined ? undefined : onSize(ticket, ask);
+}
+
+export function bestUpKeyOf(ticket: Ticket): string | undefined {
+  if (ticket.venting.searchFor === undefined) return undefined;
+  const key = searchKeyOf(ticket);
+  return key === ticket.venting.searchFor ? key : undefined;
 }
 
 /** Asked once there is a size, of the same wish: it is measured on the same bench. */
@@ -118,7 +156,7 @@ export function pourKeyOf(ticket: Ticket): string | undefined {
 export function pictureKeyOf(ticket: Ticket): string | undefined {
   const { up, cut, keep } = ticket;
   const size = sizeNow(ticket);
-  if (ticket.opening.state === 'running' || (cut?.by === 'height' && size.state === 'working'))
+  if (ticket.reading.state === 'running' || (cut?.by === 'height' && size.state === 'working'))
     return undefined;
   const typed = size.answer?.cut;
   const atUnits = cut?.by === 'floor' ? cut.atUnits : cut?.by === 'height' ? typed?.atUnits : undefined;

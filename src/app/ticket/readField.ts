@@ -7,11 +7,12 @@ export type FieldRead = { kind: 'blank' } | Read<number>;
 /** Reads a field in the inside unit of its kind. A bare number is taken in the unit chosen beside the box. */
 export function readField(name: FieldName, { text, unit, picked }: FieldText): FieldRead {
   if (text.trim() === '') return { kind: 'blank' };
-  const { kind, allowZero, isHeight } = specOf(name);
+  const { kind, allowZero, isHeight, isSigned } = specOf(name);
   if (picked !== undefined) return { kind: 'one', value: picked, readback: formatQuantity(kind, picked) };
   const read = readQuantity(text, kind, {
     ...(unit === '' ? {} : { bareUnit: unit }),
     ...(allowZero === true ? { allowZero } : {}),
+    ...(isSigned === true ? { allowNegative: true } : {}),
   });
   return isHeight === true ? asHeight(read) : read;
 }

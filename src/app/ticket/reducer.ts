@@ -4,16 +4,17 @@ import type { Answers } from '../../worker/protocol';
 import type { Ended, ScanSource } from '../../worker/engine';
 import type { FactName } from '../../checks';
 import type { SiliconeCard } from '../../yield';
-import { textOf, type FieldName, type Fields, type FieldText } from './fields';
-import { MADE_FIELDS, type MadeField } from './madeFields';
-import { FACTS_OF_SCAN, withSilicone, type Molding } from './moldState';
-import { POUR_FIELDS_OF_SCAN } from './pourFields';
-import { POUR_FACTS_OF_SCAN, withPourWord, type PourWord } from './pourState';
+import { textOf, type FieldName, type FieldText } from './fields';
+import type { MadeField } from './madeFields';
+import { forgetScan } from './forgetScan';
+import { withSilicone, type Molding } from './moldState';
+import { withPourWord, type PourWord } from './pourState';
 import type { SampleCard } from './sampleCards';
-import { newTicket, type Job, type Ticket } from './state';
+import type { Job, Ticket } from './state';
+import { withVentingWord, type VentingWord } from './ventingState';
 
 /** What is asked about the open scan and the foam. */
-export const JOBS = ['size', 'pour', 'mold', 'picture'] as const;
+export const JOBS = ['size', 'pour', 'mold', 'opening', 'bestUp', 'picture'] as const;
 export type JobName = (typeof JOBS)[number];
 
 /** What the user says. */
@@ -34,6 +35,7 @@ type Word =
   | { do: 'moldPick'; field: MadeField; value: string }
   | { do: 'fact'; fact: FactName; value: string }
   | PourWord
+  | VentingWord
   | { do: 'silicone'; card: SiliconeCard };
 
 export type Action =
@@ -43,8 +45,10 @@ export type Action =
   | { do: 'opened'; source: ScanSource; ended: Ended<Answers['open']> }
   | { do: 'start'; job: JobName; key: string }
   | { do: 'ended'; job: JobName; key: string; ended: Ended<Answers[JobName]> }
-  | { do: 'progress'; job: JobName | 'opening'; share: number }
+  | { do: 'progress'; job: JobName | 'reading'; share: number }
   | { do: 'cancel' }
+  | { do: 'wantOpening' }
+  | { do: 'searchUp'; on: string }
   | { do: 'again' };
 
 export function ticketReducer(ticket: Ticket, action: Action): Ticket {
@@ -52,7 +56,7 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
     case 'still':
       return ticket.typing ? { ...ticket, typing: false } : ticket;
     case 'opening':
-      return { ...cancelled(ticket), opening: { state: 'running', source: action.source } };
+      return { ...cancelled(ticket), reading: { state: 'running', source: action.source } };
     case 'opened':
       return opened(ticket, action.source, action.ended);
     case 'start':
@@ -63,6 +67,18 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
       return progressed(ticket, action.job, action.share);
     case 'cancel':
       return cancelled(ticket);
+    case 'wantOpening':
+      return {
+        ...ticket,
+        venting: { ...ticket.venting, isWanted: true },
+        opening: askedAnew(ticket.opening),
+      };
+    case 'searchUp':
+      return {
+        ...ticket,
+        venting: { ...ticket.venting, searchFor: action.on },
+        bestUp: askedAnew(ticket.bestUp),
+      };
     case 'again':
       return { ...ticket, attempt: ticket.attempt + 1 };
     case 'type':
@@ -84,6 +100,10 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
     case 'past':
     case 'pourFact':
     case 'color':
+    case 'pourWay':
+    case 'takeUp':
+    case 'addVents':
+    case 'dropVent':
     case 'silicone':
       return { ...said(ticket, action), typing: isTyped(action), movedOn: true };
   }
@@ -151,6 +171,11 @@ function said(ticket: Ticket, action: Word): Ticket {
     case 'pourFact':
     case 'color':
       return { ...ticket, pouring: withPourWord(pouring, action) };
+    case 'pourWay':
+    case 'takeUp':
+    case 'addVents':
+    case 'dropVent':
+      return { ...ticket, ...withVentingWord(ticket, action) };
     case 'silicone':
       return { ...ticket, ...withSilicone(molding, fields, action.card) };
   }
@@ -182,13 +207,13 @@ function withCard(ticket: Ticket, card: SampleCard): Ticket {
 function opened(ticket: Ticket, source: ScanSource, ended: Ended<Answers['open']>): Ticket {
   if (ended.how === 'dropped') return ticket;
   if (ended.how === 'failed')
-    return { ...resumed(ticket), opening: { state: 'failed', message: ended.message, source } };
+    return { ...resumed(ticket), reading: { state: 'failed', message: ended.message, source } };
   if (!ended.answer.ok)
-    return { ...resumed(ticket), opening: { state: 'refused', problem: ended.answer.problem, source } };
+    return { ...resumed(ticket), reading: { state: 'refused', problem: ended.answer.problem, source } };
   return {
     ...forgetScan(ticket),
     scan: { no: (ticket.scan?.no ?? 0) + 1, source, opened: ended.answer.value },
-    opening: { state: 'answered', source },
+    reading: { state: 'answered', source },
     ...Object.fromEntries(JOBS.map((job) => [job, { state: 'idle' }])),
     movedOn: false,
   };
@@ -203,48 +228,6 @@ const resumed = (ticket: Ticket): Ticket => ({
 
 const wasStopped = (ticket: Ticket): boolean => JOBS.some((job) => ticket[job].state === 'cancelled');
 
-function forgetScan(ticket: Ticket): Ticket {
-  const { up, scaleWay, along, fileUnit, cut, keep, fields } = newTicket();
-  return {
-    ...ticket,
-    up,
-    scaleWay,
-    along,
-    fileUnit,
-    cut,
-    keep,
-    fields: {
-      ...ticket.fields,
-      ...(Object.fromEntries(FIELDS_OF_SCAN.map((name) => [name, textOf(fields, name)])) as Partial<Fields>),
-    } as Fields,
-    molding: {
-      ...ticket.molding,
-      facts: {
-        ...ticket.molding.facts,
-        ...Object.fromEntries(FACTS_OF_SCAN.map((fact) => [fact, ''])),
-      },
-    },
-    pouring: {
-      ...ticket.pouring,
-      facts: {
-        ...ticket.pouring.facts,
-        ...Object.fromEntries(POUR_FACTS_OF_SCAN.map((fact) => [fact, ''])),
-      },
-    },
-  };
-}
-
-const FIELDS_OF_SCAN: readonly FieldName[] = [
-  'tape',
-  'cutHeight',
-  'sculptMass',
-  'measuredShrink',
-  'barrierDry',
-  'bondFace',
-  ...POUR_FIELDS_OF_SCAN,
-  ...[...MADE_FIELDS].filter(([, { isOfScan }]) => isOfScan).map(([name]) => name),
-];
-
 function started<T>(job: Job<T>, key: string): Job<T> {
   const before = job.answer ?? job.before;
   return { state: 'running', key, ...(before === undefined ? {} : { before }) };
@@ -258,20 +241,26 @@ function endedJob<T>(job: Job<T>, { key, ended }: { key: string; ended: Ended<An
   return { state: 'answered', key, answer: ended.answer.value as T };
 }
 
-function progressed(ticket: Ticket, job: JobName | 'opening', share: number): Ticket {
+function progressed(ticket: Ticket, job: JobName | 'reading', share: number): Ticket {
   return ticket[job].state === 'running' ? { ...ticket, [job]: { ...ticket[job], share } } : ticket;
 }
 
 function cancelled(ticket: Ticket): Ticket {
   return {
     ...ticket,
-    opening: { ...ticket.opening, ...stopped(ticket.opening) },
+    reading: { ...ticket.reading, ...stopped(ticket.reading) },
     size: stopped(ticket.size),
     pour: stopped(ticket.pour),
     mold: stopped(ticket.mold),
+    opening: stopped(ticket.opening),
+    bestUp: stopped(ticket.bestUp),
     picture: stopped(ticket.picture),
   };
 }
+
+/** What was stopped or broke is asked again when it is wanted again. */
+const askedAnew = <T>(job: Job<T>): Job<T> =>
+  job.state === 'cancelled' || job.state === 'failed' ? { state: 'idle' } : job;
 
 const stopped = <T>(job: Job<T>): Job<T> =>
   job.state === 'running' ? { state: 'cancelled', ...(job.key === undefined ? {} : { key: job.key }) } : job;

@@ -1,5 +1,5 @@
 import type { UpAxis } from '../../geometry';
-import type { Along, FileUnit } from '../../plan';
+import type { Along, FileUnit, LevelFill, OpeningPlan } from '../../plan';
 import type { Problem } from '../../problem';
 import type { PourOnPage } from '../../worker/pour';
 import type { MoldOfType, Opened, Picture, Sized } from '../../worker/protocol';
@@ -7,6 +7,7 @@ import type { ScanSource } from '../../worker/engine';
 import { blankFields, type Fields } from './fields';
 import { newMolding, type Molding } from './moldState';
 import { newPouring, type Pouring } from './pourState';
+import { newVenting, type Venting } from './ventingState';
 
 /** What the engine is at, or last said, about one request. Whether that is still what stands on the ticket: see `now`. */
 export interface Job<T> {
@@ -45,10 +46,14 @@ export interface Ticket {
   foam: { name: string; from: 'data-sheet' | 'cup-test'; by: 'mass' | 'volume'; sample: string | undefined };
   molding: Molding;
   pouring: Pouring;
-  opening: Job<never> & { source?: ScanSource };
+  venting: Venting;
+  /** The file that is read, or was read last. */
+  reading: Job<never> & { source?: ScanSource };
   size: Job<Sized>;
   pour: Job<PourOnPage>;
   mold: Job<MoldOfType[]>;
+  opening: Job<OpeningPlan>;
+  bestUp: Job<LevelFill[]>;
   picture: Job<Picture>;
   /** The day the ticket was begun, as YYYY-MM-DD: checks of age are made for it. */
   today: string;
@@ -72,10 +77,13 @@ export const newTicket = (): Ticket => ({
   foam: { name: '', from: 'data-sheet', by: 'mass', sample: undefined },
   molding: newMolding(),
   pouring: newPouring(),
-  opening: { state: 'idle' },
+  venting: newVenting(),
+  reading: { state: 'idle' },
   size: { state: 'idle' },
   pour: { state: 'idle' },
   mold: { state: 'idle' },
+  opening: { state: 'idle' },
+  bestUp: { state: 'idle' },
   picture: { state: 'idle' },
   today: localDay(new Date()),
   attempt: 0,

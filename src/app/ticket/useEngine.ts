@@ -59,6 +59,10 @@ function asked(engine: Engine, request: Ask['request']): Promise<Ended<Answers[J
       return engine.size(request.wish);
     case 'mold':
       return engine.mold(request.wish, request.ask);
+    case 'opening':
+      return engine.opening(request.wish, request.ask);
+    case 'bestUp':
+      return engine.bestUp(request.wish, request.ask);
     case 'pour':
       return engine.pour(request.ask);
     case 'picture':
@@ -79,7 +83,7 @@ function useOneEngine(dispatch: Dispatch<Action>): () => Engine {
   return useCallback(
     () =>
       (engine.current ??= createEngine(spawnWorker, (kind, share) =>
-        dispatch({ do: 'progress', job: kind === 'open' ? 'opening' : kind, share }),
+        dispatch({ do: 'progress', job: kind === 'open' ? 'reading' : kind, share }),
       )),
     [dispatch],
   );

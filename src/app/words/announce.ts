@@ -6,11 +6,11 @@ import { sayOnPage } from './sayOnPage';
 
 /** What a screen reader is told when the engine has an answer; focus stays where it is. Never a number of before. */
 export function announce(ticket: Ticket): string {
-  const { scan, opening, movedOn } = ticket;
-  const file = opening.source?.name ?? 'the scan';
-  if (opening.state === 'running') return `Reading ${file}.`;
-  if (!movedOn && opening.problem !== undefined) return `${file}: ${sayOnPage(opening.problem).text}`;
-  if (!movedOn && opening.message !== undefined) return `${file}: ${faultWords(opening.message)}`;
+  const { scan, reading, movedOn } = ticket;
+  const file = reading.source?.name ?? 'the scan';
+  if (reading.state === 'running') return `Reading ${file}.`;
+  if (!movedOn && reading.problem !== undefined) return `${file}: ${sayOnPage(reading.problem).text}`;
+  if (!movedOn && reading.message !== undefined) return `${file}: ${faultWords(reading.message)}`;
   return scan === undefined ? '' : aboutScan(ticket, scan.source.name);
 }
 

@@ -1,5 +1,6 @@
 import type { FieldName, OwnField } from '../ticket/fields';
 import { MADE_FIELDS, type MadeField } from '../ticket/madeFields';
+import { OPENING_FIELD_WORDS } from './openingFieldWords';
 import { POUR_FIELD_WORDS } from './pourFieldWords';
 
 const FIELD_WORDS: Record<OwnField, string> = {
@@ -44,6 +45,7 @@ const FIELD_WORDS: Record<OwnField, string> = {
   bondFace: 'The face to bond',
   bondTakes: 'What a face takes',
   openShare: 'The open cells',
+  ...OPENING_FIELD_WORDS,
   ...POUR_FIELD_WORDS,
 };
 
