@@ -57,7 +57,7 @@ export function floodTilted(
   return { trappedMm3: trapped * voxelMm ** 3, solidMm3: solid * voxelMm ** 3 };
 }
 
-export const near =
+const near =
   (at: Vector, withinMm: number) =>
   (p: Vector): boolean => {
     const away: Vector = [p[0] - at[0], p[1] - at[1], p[2] - at[2]];
