@@ -1,12 +1,12 @@
 import { bad, good, type Outcome } from '../../problem';
 import type { Field } from '../field/buildField';
 import { watched, type Watched } from '../field/runTogether';
-import { ballsOf, type BallRoom } from './thicknessBalls';
+import { ballsOf } from './thicknessBalls';
 import { coverSamples } from './thicknessCover';
 import { neighborsOf } from './thicknessNeighbors';
 import { roughnessMm } from './thicknessNoise';
 import { thinnestValleys, type Covered, type Valley } from './thicknessPlaces';
-import { ballRoom } from './thicknessRoom';
+import { ballRoom, type BallRoom } from './thicknessRoom';
 import { surfaceSamples, type Side, type SurfaceSamples } from './thicknessSamples';
 import { summaryOf, type Thickness } from './thicknessSummary';
 
@@ -64,7 +64,7 @@ function findThickness(
   const neighbors = neighborsOf(samples, onStep);
   const roughMm = roughnessMm(samples, neighbors, onStep);
   const toleranceMm = Math.max(TOLERANCE_STEPS * room.grid.spacingMm, TOLERANCE_ROUGH * roughMm);
-  const balls = ballsOf(room, samples, onStep);
+  const balls = ballsOf(room, samples, roughMm, onStep);
   const coveredBy = coverSamples(samples, balls, toleranceMm, onStep);
   const thicknessMm = Float32Array.from(coveredBy, (b) => (b < 0 ? NaN : 2 * balls.radiusMm[b]!));
   // As the single precision of the balls has it, so that what is capped equals it.

@@ -1,5 +1,7 @@
-import type { Grid } from '../field/grid';
 import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } from '../field/nearest';
+import type { Vector } from '../vector';
+import { grownBall } from './thicknessGrown';
+import { isWithin, type BallRoom } from './thicknessRoom';
 import type { SurfaceSamples } from './thicknessSamples';
 
 /*
@@ -8,17 +10,6 @@ import type { SurfaceSamples } from './thicknessSamples';
  * plane are its own neighborhood, rough or faceted: they do not shrink the ball. Instead its radius in the end is the true distance of its middle, so that
  * every ball lies within the body whatever the surface is like; where they are nearer than the sample, the ball starts once more from them.
  */
-
-/** Where balls are looked for. */
-export interface BallRoom {
-  search: SearchSurface;
-  /** Nearest seed of every grid point; -1 beyond reach. */
-  site: Int32Array;
-  grid: Grid;
-  mostRadiusMm: number;
-  /** Is a point (field's frame) on the face where the sculpt was cut off its base? */
-  isOnBase: (x: number, y: number, z: number) => boolean;
-}
 
 /** Balls that count, by the number of their sample. */
 export interface Balls {
@@ -51,14 +42,17 @@ const [SMALL_STEPS, LARGE_STEPS] = [2, 8];
 /** Both contacts are this close to the ball, in radii. Chosen here. */
 const CONTACT = 0.06;
 /**
- * Cosine between two contacts seen from the middle. 120 degrees: the faces of a wedge of 60 degrees face each other, those of a square edge do not. 150 where
- * one of them is the cut base, so that only a plate along the base counts there and not every outline that leans. Chosen here.
+ * Cosine between two contacts seen from the middle. 130 degrees: the faces of a wedge of 50 degrees face each other, the edges of a square or a triangular
+ * bar do not. 150 where one of them is the cut base, so that only a plate along the base counts there and not every outline that leans. Chosen here.
  */
-const [FACING, FACING_BASE] = [-0.5, -Math.cos(Math.PI / 6)];
+const [FACING, FACING_BASE] = [Math.cos((130 * Math.PI) / 180), -Math.cos(Math.PI / 6)];
+/** Balls of fewer roughnesses than the first stand in a pit of the noise, those of more than the second share of the largest in no bar: neither is grown. Chosen here. */
+const [GROWN_ROUGH, GROWN_MOST] = [60, 0.35];
 /** To see a contact that was not found: the middle is moved away from the first one by this share of the radius. Chosen here. */
 const PROBE = 0.05;
 
-export function ballsOf(room: BallRoom, samples: SurfaceSamples, onStep: () => void): Balls {
+/** @param roughMm root mean square roughness of the surface */
+export function ballsOf(room: BallRoom, samples: SurfaceSamples, roughMm: number, onStep: () => void): Balls {
   const { count, at: points, inward } = samples;
   const at = new Float32Array(3 * count);
   const radiusMm = new Float32Array(count);
@@ -74,9 +68,17 @@ export function ballsOf(room: BallRoom, samples: SurfaceSamples, onStep: () => v
     const radius = settleBall(room, start);
     ownMm[s] = 2 * radius;
     start = Math.min(room.mostRadiusMm, Math.max(1.5 * radius, room.grid.spacingMm));
-    if (radius === 0 || !counts(room, radius)) continue;
+    if (radius === 0) continue;
+    const counted = counts(room, radius)
+      ? isFaced
+        ? radius
+        : room.mostRadiusMm
+      : radius > GROWN_ROUGH * roughMm && radius < GROWN_MOST * room.mostRadiusMm
+        ? Math.min(room.mostRadiusMm, grown(room, radius))
+        : 0;
+    if (counted === 0) continue;
     at.set(MIDDLE, 3 * s);
-    radiusMm[s] = isFaced ? radius : room.mostRadiusMm;
+    radiusMm[s] = counted;
   }
   return { at, radiusMm, ownMm };
 }
@@ -122,7 +124,7 @@ function shrink(room: BallRoom, start: number): number {
   isFaced = false;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     for (let a = 0; a < 3; a++) QUERY[a] = MIDDLE[a] = POINT[a]! + radius * AXIS[a]!;
-    if (!isWithin(grid)) {
+    if (!isWithin(grid, QUERY)) {
       radius *= 0.7;
       continue;
     }
@@ -155,13 +157,6 @@ function nextRadius(search: SearchSurface, radius: number, stepMm: number): numb
   }
   for (let n = 0; n < candidates && shrunk < 0; n++) shrunk = radiusBy(search, CANDIDATES[n]!, radius);
   return shrunk;
-}
-
-function isWithin({ nx, ny, nz, spacingMm, ox, oy, oz }: Grid): boolean {
-  const i = (QUERY[0]! - ox) / spacingMm;
-  const j = (QUERY[1]! - oy) / spacingMm;
-  const k = (QUERY[2]! - oz) / spacingMm;
-  return i >= 1 && j >= 1 && k >= 1 && i < nx - 2 && j < ny - 2 && k < nz - 2;
 }
 
 /** The nearest triangles seen from QUERY, of another part of the surface and of the sample's own: number and distance; -1: none. */
@@ -268,7 +263,7 @@ function isBlocked(room: BallRoom, radius: number, ownMm: number): boolean {
   const { search, grid, isOnBase } = room;
   const way = (PROBE * radius) / ownMm;
   for (let a = 0; a < 3; a++) QUERY[a] = MIDDLE[a]! + way * (MIDDLE[a]! - CLOSE[a]!);
-  if (!isWithin(grid)) return false;
+  if (!isWithin(grid, QUERY)) return false;
   lookAround(room);
   const t = leastFar <= leastNear ? bestFar : bestNear;
   if (t < 0) return false;
@@ -276,4 +271,35 @@ function isBlocked(room: BallRoom, radius: number, ownMm: number): boolean {
   if (Math.sqrt(FOUND[AT.squared]!) > radius * (1 + FACING * PROBE)) return false;
   const [x, y, z] = [0, 1, 2].map((a) => QUERY[a]! + FOUND[AT.footX + a]!);
   return !isOnBase(x!, y!, z!);
+}
+
+/** The same ball grown until it is held from all sides (thicknessGrown.ts), its middle in MIDDLE; 0 where nothing holds it. */
+function grown(room: BallRoom, radius: number): number {
+  const { isOnBase } = room;
+  const [toClose, toFace] = [distanceTo(CLOSE), distanceTo(FACE)];
+  if (!isFaced || toClose > radius * (1 + CONTACT) || toClose === 0 || toFace === 0) return 0;
+  if (isOnBase(CLOSE[0]!, CLOSE[1]!, CLOSE[2]!) || isOnBase(FACE[0]!, FACE[1]!, FACE[2]!)) return 0;
+  const contacts = [CLOSE, FACE].map((to): Vector => {
+    const far = distanceTo(to);
+    return [(to[0]! - MIDDLE[0]!) / far, (to[1]! - MIDDLE[1]!) / far, (to[2]! - MIDDLE[2]!) / far];
+  });
+  return grownBall(MIDDLE, Math.min(toClose, toFace), contacts, {
+    nearest: (at, foot) => nearestTo(room, at, foot),
+    isBarred: (foot) => isOnBase(foot[0]!, foot[1]!, foot[2]!),
+  });
+}
+
+/** Distance of a point from the surface, and the nearest place of it in `foot`; 0 outside of the grid. */
+function nearestTo(room: BallRoom, at: Float64Array, foot: Float64Array): number {
+  QUERY.set(at);
+  if (!isWithin(room.grid, QUERY)) return 0;
+  lookAround(room);
+  let least = Infinity;
+  for (let n = 0; n < candidates; n++) {
+    searchNearest(room.search, CANDIDATES[n]!, ROUNDS);
+    if (FOUND[AT.squared]! >= least) continue;
+    least = FOUND[AT.squared]!;
+    for (let a = 0; a < 3; a++) foot[a] = QUERY[a]! + FOUND[AT.footX + a]!;
+  }
+  return Math.sqrt(least);
 }

@@ -1,6 +1,18 @@
 import type { Field } from '../field/buildField';
-import type { BallRoom } from './thicknessBalls';
+import type { Grid } from '../field/grid';
+import type { SearchSurface } from '../field/nearest';
 import type { Side } from './thicknessSamples';
+
+/** Where balls are looked for. */
+export interface BallRoom {
+  search: SearchSurface;
+  /** Nearest seed of every grid point; -1 beyond reach. */
+  site: Int32Array;
+  grid: Grid;
+  mostRadiusMm: number;
+  /** Is a point (field's frame) on the face where the sculpt was cut off its base? */
+  isOnBase: (x: number, y: number, z: number) => boolean;
+}
 
 /** Surface within this many voxels of the base height lies on the base. Chosen here. */
 const ON_BASE_VOXELS = 0.1;
@@ -43,4 +55,12 @@ function deepestMm({ grid, task }: Field): number {
         most = Math.max(most, (si - i) ** 2 + (sj - j) ** 2 + (sk - k) ** 2);
       }
   return (Math.sqrt(most) + 2) * spacingMm;
+}
+
+/** Whether the grid knows of what is around a point, mm in its own frame. */
+export function isWithin({ nx, ny, nz, spacingMm, ox, oy, oz }: Grid, at: Float64Array): boolean {
+  const i = (at[0]! - ox) / spacingMm;
+  const j = (at[1]! - oy) / spacingMm;
+  const k = (at[2]! - oz) / spacingMm;
+  return i >= 1 && j >= 1 && k >= 1 && i < nx - 2 && j < ny - 2 && k < nz - 2;
 }
