@@ -48,10 +48,13 @@ export function grouped(rings: readonly FlatRing[]): FlatRing[][] {
   return groups;
 }
 
-/** Two outlines share a place. */
+/** Two outlines around solid share an area. Where they only share a point or a border, they touch: rubber can part them. */
 export function isOverlap(a: FlatRing, b: FlatRing): boolean {
-  if (!doBoxesMeet(a, b)) return false;
-  return hasPointIn(a, b) || hasPointIn(b, a) || doCross(a, b);
+  const [p, q] = [boxOf(a), boxOf(b)];
+  if (!doBoxesMeet(p, q)) return false;
+  const nearMm = NEAR_SHARE * Math.max(p[1] - p[0], p[3] - p[2], q[1] - q[0], q[3] - q[2]);
+  if (hasPointIn(a, b, nearMm) || hasPointIn(b, a, nearMm)) return true;
+  return goesInto(a, b, nearMm) || goesInto(b, a, nearMm);
 }
 
 /** Least distance between the corners of two outlines. */
@@ -65,15 +68,25 @@ export function gapMm(a: FlatRing, b: FlatRing): number {
   return Math.sqrt(least);
 }
 
+/**
+ * What is nearer than this share of the larger outline lies on one line: corners of a scan in single precision are true to a tenth of that. Chosen
+ * here: 0.2 micrometers on 200 mm.
+ */
+const NEAR_SHARE = 1e-6;
+
 /** Points of one outline tried in the other before all sides are crossed: most that overlap are told by a few. */
 const TRIED = 24;
 
-function hasPointIn(points: FlatRing, ring: FlatRing): boolean {
+function hasPointIn(points: FlatRing, ring: FlatRing, nearMm: number): boolean {
   const count = points.length / 2;
   const step = Math.max(1, Math.floor(count / TRIED));
-  for (let i = 0; i < count; i += step) if (isInside(points[2 * i]!, points[2 * i + 1]!, ring)) return true;
+  for (let i = 0; i < count; i += step)
+    if (isWellInside(points[2 * i]!, points[2 * i + 1]!, ring, nearMm)) return true;
   return false;
 }
+
+const isWellInside = (u: number, v: number, ring: FlatRing, nearMm: number): boolean =>
+  isInside(u, v, ring) && borderMm(u, v, ring) > nearMm;
 
 /** By the crossings of a line to the right. */
 function isInside(u: number, v: number, ring: FlatRing): boolean {
@@ -86,26 +99,80 @@ function isInside(u: number, v: number, ring: FlatRing): boolean {
   return inside;
 }
 
-function doCross(a: FlatRing, b: FlatRing): boolean {
-  for (let i = 0, j = a.length - 2; i < a.length; j = i, i += 2)
-    for (let k = 0, l = b.length - 2; k < b.length; l = k, k += 2) {
-      if (sideOf(a, j, i, b, l) * sideOf(a, j, i, b, k) > 0) continue;
-      if (sideOf(b, l, k, a, j) * sideOf(b, l, k, a, i) <= 0) return true;
+function borderMm(u: number, v: number, ring: FlatRing): number {
+  let least = Infinity;
+  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+    const [du, dv] = [ring[i]! - ring[j]!, ring[i + 1]! - ring[j + 1]!];
+    const [pu, pv] = [u - ring[j]!, v - ring[j + 1]!];
+    const square = du * du + dv * dv;
+    const t = square === 0 ? 0 : Math.min(1, Math.max(0, (pu * du + pv * dv) / square));
+    least = Math.min(least, Math.hypot(pu - t * du, pv - t * dv));
+  }
+  return least;
+}
+
+/**
+ * The border of `a` runs within `b`, or along the border of `b` with its solid on the same side. Every side is cut where it meets the other outline;
+ * the middle of a piece stands for all of it.
+ */
+function goesInto(a: FlatRing, b: FlatRing, nearMm: number): boolean {
+  const box = boxOf(b);
+  for (let i = 0, j = a.length - 2; i < a.length; j = i, i += 2) {
+    const side = Float64Array.of(a[j]!, a[j + 1]!, a[i]!, a[i + 1]!);
+    if (!doBoxesMeet(boxOf(side), box, nearMm)) continue;
+    const cuts = cutsBy(side, b, nearMm);
+    if (cuts === 'along') return true;
+    for (let n = 0; n + 1 < cuts.length; n++) {
+      const [from, to] = [cuts[n]!, cuts[n + 1]!];
+      const at = (k: 0 | 1): number => side[k]! + ((from + to) / 2) * (side[k + 2]! - side[k]!);
+      if (to > from && isWellInside(at(0), at(1), b, nearMm)) return true;
     }
+  }
   return false;
 }
 
-/** On which side of the line from p to q of one ring a point of the other lies. */
-const sideOf = (ring: FlatRing, p: number, q: number, other: FlatRing, at: number): number =>
-  (ring[q]! - ring[p]!) * (other[at + 1]! - ring[p + 1]!) -
-  (ring[q + 1]! - ring[p + 1]!) * (other[at]! - ring[p]!);
-
-function doBoxesMeet(a: FlatRing, b: FlatRing): boolean {
-  const [p, q] = [boxOf(a), boxOf(b)];
-  return p[0] <= q[1] && q[0] <= p[1] && p[2] <= q[3] && q[2] <= p[3];
+/** Where a side meets an outline, as shares of its length with both ends; nothing where it does not. `along`: they share a border and the solid beside it. */
+function cutsBy(side: FlatRing, ring: FlatRing, nearMm: number): number[] | 'along' {
+  const cuts: number[] = [];
+  const lengthMm = Math.hypot(side[2]! - side[0]!, side[3]! - side[1]!);
+  for (let k = 0, l = ring.length - 2; k < ring.length && lengthMm > 0; l = k, k += 2) {
+    const [fromL, fromK] = [awayMm(side, 0, 2, ring, l), awayMm(side, 0, 2, ring, k)];
+    if (Math.min(fromL, fromK) > nearMm || Math.max(fromL, fromK) < -nearMm) continue;
+    const [start, end] = [awayMm(ring, l, k, side, 0), awayMm(ring, l, k, side, 2)];
+    if (Math.min(start, end) > nearMm || Math.max(start, end) < -nearMm) continue;
+    const isOn = (p: number, q: number): boolean => Math.max(Math.abs(p), Math.abs(q)) <= nearMm;
+    if (!isOn(fromL, fromK) && !isOn(start, end)) {
+      cuts.push(Math.min(1, Math.max(0, start / (start - end))));
+      continue;
+    }
+    const [atL, atK] = [alongMm(side, ring, l), alongMm(side, ring, k)];
+    const [first, last] = [Math.max(0, Math.min(atL, atK)), Math.min(lengthMm, Math.max(atL, atK))];
+    if (last - first > 2 * nearMm && atK > atL) return 'along';
+    if (last >= first) cuts.push(first / lengthMm, last / lengthMm);
+  }
+  return cuts.length === 0 ? cuts : [0, ...cuts, 1].sort((p, q) => p - q);
 }
 
-function boxOf(ring: FlatRing): [number, number, number, number] {
+/** How far to the left of the line from p to q of one ring a point of the other lies; 0 where p and q are one. */
+function awayMm(ring: FlatRing, p: number, q: number, other: FlatRing, at: number): number {
+  const [du, dv] = [ring[q]! - ring[p]!, ring[q + 1]! - ring[p + 1]!];
+  const lengthMm = Math.hypot(du, dv);
+  if (lengthMm === 0) return 0;
+  return (du * (other[at + 1]! - ring[p + 1]!) - dv * (other[at]! - ring[p]!)) / lengthMm;
+}
+
+/** How far along a side a point of an outline lies, from its start. */
+function alongMm(side: FlatRing, ring: FlatRing, at: number): number {
+  const [du, dv] = [side[2]! - side[0]!, side[3]! - side[1]!];
+  return (du * (ring[at]! - side[0]!) + dv * (ring[at + 1]! - side[1]!)) / Math.hypot(du, dv);
+}
+
+type FlatBox = [u0: number, u1: number, v0: number, v1: number];
+
+const doBoxesMeet = (p: FlatBox, q: FlatBox, nearMm = 0): boolean =>
+  p[0] <= q[1] + nearMm && q[0] <= p[1] + nearMm && p[2] <= q[3] + nearMm && q[2] <= p[3] + nearMm;
+
+function boxOf(ring: FlatRing): FlatBox {
   let [u0, u1, v0, v1] = [Infinity, -Infinity, Infinity, -Infinity];
   for (let i = 0; i < ring.length; i += 2) {
     [u0, u1] = [Math.min(u0, ring[i]!), Math.max(u1, ring[i]!)];

@@ -1,5 +1,6 @@
 import { bad, good, type Outcome } from '../../problem';
 import type { Field } from '../field/buildField';
+import { distanceFunction } from '../field/distanceAt';
 import { watched, type Watched } from '../field/runTogether';
 import { ballsOf } from './thicknessBalls';
 import { coverSamples } from './thicknessCover';
@@ -42,7 +43,7 @@ const [SAMPLED, LOOKS] = [0.1, 0.05];
 export function measureThickness(field: Field, options: ThicknessOptions = {}): Outcome<Thickness> {
   const { side = 'inside', mostMm, baseMm } = options;
   const room = ballRoom(field, { side, mostMm, baseMm });
-  const isLeftOut = side === 'outside' ? room.isOnBase : (): boolean => false;
+  const isLeftOut = side === 'outside' ? room.isOnBase : emptyBase(field, room);
   const { nz } = field.grid;
   const samples = watched(options, [0, SAMPLED], 2 * nz, (onStep) =>
     surfaceSamples(field, side, isLeftOut, onStep),
@@ -54,6 +55,25 @@ export function measureThickness(field: Field, options: ThicknessOptions = {}): 
   if (found === undefined) return bad('STOPPED');
   const { roughnessMm, toleranceMm, covered } = found;
   return good({ ...summaryOf(field, found), cappedMm: covered.cappedMm, roughnessMm, toleranceMm });
+}
+
+/** Above the base, in voxels, where the body must be if the base is a face of it. Chosen here. */
+const ABOVE_BASE = 0.3;
+
+/**
+ * A ring cut level is closed by two discs, one turned over: over its hole they lie on each other and bound nothing. A place on the base with no body over
+ * it is no surface.
+ */
+function emptyBase(field: Field, { isOnBase }: BallRoom): (x: number, y: number, z: number) => boolean {
+  const { rows, originMm } = field.surface.frame;
+  const aboveMm = ABOVE_BASE * field.voxelMm;
+  let distance: ReturnType<typeof distanceFunction> | undefined;
+  return (x, y, z) => {
+    if (!isOnBase(x, y, z)) return false;
+    distance ??= distanceFunction(field);
+    const at = (a: 0 | 1 | 2): number => rows[a] * x + rows[a + 3]! * y + rows[a + 6]! * z + originMm[a];
+    return distance(at(0), at(1), at(2) + aboveMm) > 0;
+  };
 }
 
 function findThickness(

@@ -1,7 +1,7 @@
 import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } from '../field/nearest';
 import type { Vector } from '../vector';
 import { grownBall } from './thicknessGrown';
-import { isWithin, type BallRoom } from './thicknessRoom';
+import { isWithin, type BallRoom, type Balls } from './thicknessRoom';
 import type { SurfaceSamples } from './thicknessSamples';
 
 /*
@@ -10,16 +10,6 @@ import type { SurfaceSamples } from './thicknessSamples';
  * plane are its own neighborhood, rough or faceted: they do not shrink the ball. Instead its radius in the end is the true distance of its middle, so that
  * every ball lies within the body whatever the surface is like; where they are nearer than the sample, the ball starts once more from them.
  */
-
-/** Balls that count, by the number of their sample. */
-export interface Balls {
-  /** Middle, three numbers a ball, mm, in the field's frame. */
-  at: Float32Array;
-  /** 0: no ball that counts. The largest radius where the ball touches nothing else. */
-  radiusMm: Float32Array;
-  /** Diameter of the ball at every sample, whether it counts or not: it is at least that thick there. */
-  ownMm: Float32Array;
-}
 
 /** A surface point this high over the tangent plane (sine of 30 degrees), seen from the sample, is another part of the surface. Chosen here. */
 const HIGH = 0.5;
@@ -46,6 +36,8 @@ const CONTACT = 0.06;
  * bar do not. 150 where one of them is the cut base, so that only a plate along the base counts there and not every outline that leans. Chosen here.
  */
 const [FACING, FACING_BASE] = [Math.cos((130 * Math.PI) / 180), -Math.cos(Math.PI / 6)];
+/** Smaller balls on the cut base, in grid steps, stand in the wedge at its outline; around a body the board is no part of it. Chosen here. */
+const LEAST_ON_BASE = 0.5;
 /** Balls of fewer roughnesses than the first stand in a pit of the noise, those of more than the second share of the largest in no bar: neither is grown. Chosen here. */
 const [GROWN_ROUGH, GROWN_MOST] = [60, 0.35];
 /** To see a contact that was not found: the middle is moved away from the first one by this share of the radius. Chosen here. */
@@ -244,6 +236,7 @@ function counts(room: BallRoom, radius: number): boolean {
   if (ownMm > radius * (1 + CONTACT)) return false;
   if (!isFaced) return radius > (1 - CONTACT) * mostRadiusMm;
   const byBase = isOnBase(CLOSE[0]!, CLOSE[1]!, CLOSE[2]!) || isOnBase(FACE[0]!, FACE[1]!, FACE[2]!);
+  if (byBase && (room.isOutside || radius < LEAST_ON_BASE * room.grid.spacingMm)) return false;
   if (cosineBetween(ownMm) <= (byBase ? FACING_BASE : FACING)) return true;
   return !byBase && isBlocked(room, radius, ownMm);
 }

@@ -1,4 +1,4 @@
-import type { Balls } from './thicknessBalls';
+import type { Balls } from './thicknessRoom';
 import type { Neighbors } from './thicknessNeighbors';
 import type { SurfaceSamples } from './thicknessSamples';
 

@@ -10,8 +10,20 @@ export interface BallRoom {
   site: Int32Array;
   grid: Grid;
   mostRadiusMm: number;
+  /** Balls are looked for around the body, in its gaps. */
+  isOutside: boolean;
   /** Is a point (field's frame) on the face where the sculpt was cut off its base? */
   isOnBase: (x: number, y: number, z: number) => boolean;
+}
+
+/** Balls that count, by the number of their sample. */
+export interface Balls {
+  /** Middle, three numbers a ball, mm, in the field's frame. */
+  at: Float32Array;
+  /** 0: no ball that counts. The largest radius where the ball touches nothing else. */
+  radiusMm: Float32Array;
+  /** Diameter of the ball at every sample, whether it counts or not: it is at least that thick there. */
+  ownMm: Float32Array;
 }
 
 /** Surface within this many voxels of the base height lies on the base. Chosen here. */
@@ -30,6 +42,7 @@ export function ballRoom(
     search: { ...task, nearest: task.nearests[0]! },
     site: task.site,
     grid,
+    isOutside: side === 'outside',
     mostRadiusMm: Math.min(reachMm, roomMm, mostMm === undefined ? Infinity : mostMm / 2),
     isOnBase: (x, y, z) =>
       baseMm !== undefined &&
