@@ -235,6 +235,7 @@ export const OPENING_CODES = [
   'DIRECTION_NONE',
   'VENT_NOT_REACHED',
   'OPENING_OVER_EDGE',
+  'VENT_UNDER_LIQUID',
 ] as const;
 
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */

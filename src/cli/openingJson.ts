@@ -53,6 +53,8 @@ const pressureKeys = ({ opening: { kept, idealKPa, liquidCm3 } }: OpeningPlan): 
 function fillKeys({ filling }: OpeningPlan): Json {
   const { up, tiltDegrees, holdCm3, leftCm3, flat, apart } = filling;
   return {
+    // Filled to a level: foam, which rises as a dome, can shut in more. The same for pockets, vents and range.
+    trapped_is_lower_bound: true,
     up,
     tilt_degrees: tiltDegrees,
     hold_cm3: holdCm3,
@@ -113,11 +115,12 @@ const thinJson = ({ atMm, thicknessMm, areaCm2, lengthMm, slenderness }: ThinSpo
 });
 
 /** Where nothing could be measured a figure is not finite, and left out. */
-const thicknessJson = ({ minMm, p05Mm, medianMm, cappedMm }: ThicknessFound): Json =>
+const thicknessJson = ({ minMm, p05Mm, medianMm, cappedMm, notMeasuredShare }: ThicknessFound): Json =>
   Object.fromEntries(
-    Object.entries({ min: minMm, p05: p05Mm, median: medianMm, capped: cappedMm }).filter(([, mm]) =>
-      Number.isFinite(mm),
-    ),
+    Object.entries({
+      ...{ min: minMm, p05: p05Mm, median: medianMm, capped: cappedMm },
+      measured_share: 1 - notMeasuredShare,
+    }).filter(([, figure]) => Number.isFinite(figure)),
   );
 
 function ventFlowJson({ ventFlow }: OpeningPlan): Json {
@@ -153,6 +156,7 @@ function attitudesJson(plan: OpeningPlan): Json {
       tilt_degrees: fill.tiltDegrees,
       trapped_cm3: fill.trappedCm3.value,
       left_cm3: fill.leftCm3,
+      flat_ceiling_cm2: fill.flat.areaCm2,
       vents: ventsJson(fill),
       hold_cm3: fill.holdCm3,
     })),

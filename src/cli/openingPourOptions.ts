@@ -61,6 +61,8 @@ type Key =
   | 'roomC'
   | 'ingredientsC';
 
+const TEMPERATURE = { kind: 'temperature', bareUnit: 'C', allowZero: true } as const;
+
 const FIGURES: readonly (Figure<Key> & { bounds?: Bounds })[] = [
   { key: 'freeRiseKgM3', option: 'freeRise', kind: 'density', bareUnit: 'kg/m3' },
   { key: 'packFactor', option: 'pack', kind: 'packFactor' },
@@ -86,9 +88,9 @@ const FIGURES: readonly (Figure<Key> & { bounds?: Bounds })[] = [
     allowZero: true,
     bounds: POUR_BOUNDS.headMm,
   },
-  { key: 'timesAtC', option: 'timesAt', kind: 'temperature', bareUnit: 'C', allowZero: true },
-  { key: 'roomC', option: 'room', kind: 'temperature', bareUnit: 'C', allowZero: true },
-  { key: 'ingredientsC', option: 'ingredients', kind: 'temperature', bareUnit: 'C', allowZero: true },
+  { ...TEMPERATURE, key: 'timesAtC', option: 'timesAt', bounds: POUR_BOUNDS.statedAtC },
+  { ...TEMPERATURE, key: 'roomC', option: 'room', bounds: POUR_BOUNDS.nowC },
+  { ...TEMPERATURE, key: 'ingredientsC', option: 'ingredients', bounds: POUR_BOUNDS.nowC },
 ];
 
 type TimeKey = 'withinS' | 'riseS' | 'creamS' | 'mixS' | 'carryS';

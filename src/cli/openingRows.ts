@@ -2,7 +2,7 @@ import { tapeFrom } from '../geometry';
 import type { Demold, MarkedPlace, OpeningPlan, ThinSpot, Trap } from '../plan';
 import { lengthText } from '../sheet/placeCardTable';
 import { formatArea, formatLength, formatVolume, type Show } from '../units';
-import { attitudeRows } from '../words/openingAttitudes';
+import { airOfTiltCm3, attitudeRows, type AttitudeRow } from '../words/openingAttitudes';
 import { markedPlaceWords } from '../words/openingPlaces';
 import { LOWER_BOUND, placeText, upWords } from '../words/openingPlan';
 import { SIDE_WORDS } from '../words/placeWords';
@@ -19,11 +19,12 @@ export function attitudeLines(plan: OpeningPlan, show: Show): string[] {
     upWords(fill.up),
     `${amount(Math.round(fill.tiltDegrees))}\u00b0`,
     few(fill.trappedCm3.value, one),
+    area(fill.flat.areaCm2, one),
     amount(fill.vents.length),
     formatVolume(fill.holdCm3, one),
     [...(isToday ? ['today'] : []), ...(isBest ? ['best'] : [])].join(', '),
   ]);
-  const head = ['Up when poured', 'Tilt', 'Air', 'Vents', 'Holds', ''];
+  const head = ['Up when poured', 'Tilt', 'Air', 'Level', 'Vents', 'Holds', ''];
   const [today] = rows;
   return [
     line(
@@ -33,6 +34,20 @@ export function attitudeLines(plan: OpeningPlan, show: Show): string[] {
         : `another is better: the row marked best (${LOWER_BOUND}); vents that are planned count for today's alone.`,
     ),
     ...tableLines([head, ...cells]),
+    ...levelLines(rows, show),
+  ];
+}
+
+/** Where a tilt only trades a level ceiling for pockets. */
+function levelLines(rows: readonly AttitudeRow[], show: Show): string[] {
+  const airCm3 = airOfTiltCm3(rows);
+  const today = rows.find(({ isToday }) => isToday)?.fill.flat.areaCm2;
+  if (airCm3 === undefined || today === undefined) return [];
+  return [
+    line(
+      'Level',
+      `today's way up has ${area(today, show)} of level ceiling; each other way listed has less of it and shuts in ${few(airCm3, show)} of air or more (${LOWER_BOUND}): rather than tilt, set several small vents across the level part and around its rim (common practice, no source).`,
+    ),
   ];
 }
 

@@ -10,7 +10,7 @@ import {
   keptWords,
   offerWords,
   outWords,
-  PLACED_BY_WORDS,
+  placedWords,
   placeText,
   upWords,
   VERDICT_WORDS,
@@ -70,11 +70,11 @@ function verdictLines({ opened: { plan, findings }, ask, show }: OpeningSheet): 
     ...keptWords(plan, show).map((text) => line('Pressure', `${text}.`)),
     line(
       'Opening',
-      `${formatLength(opening.diameterMm, show)} across, ${PLACED_BY_WORDS[opening.placedBy]}, ${placeText(opening.atMm, show)}: ${formatArea(Number(opening.areaCm2.toPrecision(3)), show)}, ${percent(opening.share)} of the largest section across it; ${VERDICT_WORDS[opening.verdict]}.`,
+      `${formatLength(opening.diameterMm, show)} across, ${placedWords(plan, show)}, ${placeText(opening.atMm, show)}: ${formatArea(Number(opening.areaCm2.toPrecision(3)), show)}, ${percent(opening.share)} of the largest section across it; ${VERDICT_WORDS[opening.verdict]}.`,
     ),
     ...stops.map((text) => line('Stop', `do not pour on this plan: ${text}`)),
   ];
 }
 
 const NOT_OUT =
-  'not checked: the opening is not in the base and the rubber around it was not said to stay on; a mold of several parts comes off anyway, else say --rubber-stays.';
+  'not checked: the opening is not in the base and the rubber around it was not said to stay on; a mold of several parts comes off anyway; else say --rubber-stays, or --cut to give the scan a flat end that the opening lies in.';

@@ -31,7 +31,7 @@ export {
   type ViewAxes,
   type ViewName,
 } from './measure/outlineViews';
-export type { Vector } from './measure/planeFrame';
+export { dot, type Vector } from './vector';
 export { sectionOf, type Plane, type Section } from './measure/section';
 export {
   largestSection,
@@ -89,7 +89,7 @@ export {
   type AttitudeWish,
 } from './features/attitude';
 export { FLAT_DEGREES, flatCeilings, type FlatCeilings } from './features/ceilings';
-export { liquidHeldMm3 } from './features/liquidHeld';
+export { liquidHeldMm3, liquidLevelMm } from './features/liquidHeld';
 export { facingAt, mouthOn, type Mouth } from './features/mouth';
 export { openRuns, type VentHole } from './features/openRuns';
 export { columnsAroundSculpt, openToSky, pourColumns, type PourColumns } from './features/pourColumns';

@@ -1,5 +1,5 @@
 import type { PlaceCard } from '../plan/placeCard';
-import { PLACE_CAUTIONS, RING_WORDS, TAPE_NOTE, VIEWS_NOTE } from '../words/placeWords';
+import { PLACE_CAUTIONS, RING_WORDS, TAPE_NOTE, VENT_NOTE, VIEWS_NOTE } from '../words/placeWords';
 import { blank, escaped } from './html';
 import { barsOf, drawingOf } from './placeCardDrawing';
 import { layOutCard, type Layout } from './placeCardLayout';
@@ -33,7 +33,7 @@ export function placeCard(card: PlaceCard, meta: PlaceCardMeta): string {
   const spots = spotsOf(card);
   const { layout, drawn } = layOutCard(card, spots);
   const rows = tableRows(card.boundsMm, spots, { show, drawn: drawn.length });
-  const pages = paged(rows, firstRoomMm(layout) - warningsMm(warnings));
+  const pages = paged(rows, firstRoomMm(layout) - warningsMm(warnings) - ventNoteMm(card));
   const bodies = pages.map((some, i) => {
     const top = i === 0 ? warningsOf(warnings) + firstPageTop(card, drawn, layout) : '';
     const table = some.length > 0 ? tableOf(card.boundsMm, some, show) : rows.length === 0 ? NO_DOTS : '';
@@ -111,7 +111,7 @@ function firstPageTop(card: PlaceCard, spots: readonly Spot[], layout: Layout): 
   const cautions = PLACE_CAUTIONS.map(({ what }) => escaped(what)).join(' ');
   return `
 ${drawingOf(card, spots, layout)}
-<p class="notes">${escaped(VIEWS_NOTE)} ${escaped(TAPE_NOTE)}${ringNote(spots)}</p>
+<p class="notes">${escaped(VIEWS_NOTE)} ${escaped(TAPE_NOTE)}${ringNote(spots)}${hasVent(card) ? ` ${escaped(VENT_NOTE)}` : ''}</p>
 <p><b>${scaleWords(layout.scale)}</b> If a bar is off by a ruler, print again at 100 %.</p>
 ${barsOf()}
 <p class="stop">${cautions}</p>
@@ -120,6 +120,12 @@ ${barsOf()}
 
 const scaleWords = (scale: number): string =>
   scale === 1 ? 'Scale 1:1, true size.' : `Scale 1:${scale}: 1 mm on paper is ${scale} mm on the piece.`;
+
+const hasVent = ({ dots }: PlaceCard): boolean => dots.some(({ kind }) => kind === 'vent');
+
+/** The room it takes after the other notes. */
+const ventNoteMm = (card: PlaceCard): number =>
+  hasVent(card) ? linesOf(VENT_NOTE, PAGE_WIDTH_MM) * LINE_MM : 0;
 
 /** Only what is drawn is explained. */
 function ringNote(spots: readonly Spot[]): string {

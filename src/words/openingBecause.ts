@@ -50,9 +50,10 @@ function fillLine({ filling, columnStepMm }: OpeningPlan, show: Show): string {
 function thicknessLines({ casting }: OpeningPlan, show: Show): string[] {
   if (casting === undefined) return [];
   const { p05Mm, medianMm, notMeasuredShare, thinMm, shareThin } = casting;
-  if (![p05Mm, medianMm].every(Number.isFinite)) return [];
+  const measuredShare = 1 - notMeasuredShare;
+  if (measuredShare <= 0 || ![p05Mm, medianMm].every(Number.isFinite)) return [];
   return [
-    `Thickness is the largest ball that fits inside at each place: half of the surface is under ${mm(medianMm, show)}, a twentieth under ${mm(p05Mm, show)}, ${percent(shareThin)} under the ${mm(thinMm, show)} that count as thin; ${percent(notMeasuredShare)} of it, near edges and on wide flat faces, has none.`,
+    `Thickness is the largest ball that fits inside at each place. Of the part of the surface that could be measured (${percent(measuredShare)}), half is under ${mm(medianMm, show)}, a twentieth under ${mm(p05Mm, show)}, and ${percent(shareThin / measuredShare)} under the ${mm(thinMm, show)} that count as thin; nothing is known of the rest, near edges and on wide flat faces.`,
   ];
 }
 

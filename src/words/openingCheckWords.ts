@@ -87,7 +87,7 @@ export const CEILING_WORDS: Words<CeilingCase> = {
   }),
   flat: (v) => ({
     text: `Ceilings within ${amount(v.degrees)}° of level come to ${cm2(v.flatCeilingCm2)}, over ${cm2(v.lookCm2)}: foam that reaches them has nowhere to push the air, and leaves shallow voids.`,
-    hint: 'Tilt the mold by more than that, or set several small vents across the flat part, its middle too (common practice, no source).',
+    hint: 'Tilt the mold by more than that where no pocket shuts in air for it, as a search of the ways up tells; else set several small vents across the flat part, its middle too (common practice, no source).',
   }),
 };
 
@@ -96,7 +96,7 @@ const FREE_FIRST = 'Thin ears, fins and fingers are freed before the pull (commo
 export const THIN_CASTING_WORDS: Words<ThinCastingCase> = {
   'thick enough': (v) => ({
     text: `The thinnest place of the casting is ${mm(v.thinnestMm)}, not under ${mm(v.lookMm)}.`,
-    hint: `${FREE_FIRST}; pull slowly.`,
+    hint: 'Pull it slowly all the same.',
   }),
   weak: (v) => ({
     text: `The thinnest place of the casting is ${mm(v.thinnestMm)}: under ${mm(v.lookMm)} it is weak, under ${mm(v.stopMm)} it tears.`,
@@ -110,8 +110,11 @@ export const THIN_CASTING_WORDS: Words<ThinCastingCase> = {
 
 export const SLENDER_WORDS: Words<SlenderCase> = {
   sturdy: (v) => ({
-    text: `The most slender part is ${times(v.slenderness)} as long as it is thick, not over ${times(v.most)}.`,
-    hint: `${FREE_FIRST}.`,
+    text:
+      v.slenderness === 0
+        ? `No part is slender: none was found that is over ${times(v.most)} as long as it is thick.`
+        : `The most slender part is ${times(v.slenderness)} as long as it is thick, not over ${times(v.most)}.`,
+    hint: 'Nothing to do.',
   }),
   slender: (v) => ({
     text: `The most slender part is ${times(v.slenderness)} as long as it is thick, over ${times(v.most)}: it can tear off when it is pulled.`,
@@ -120,6 +123,10 @@ export const SLENDER_WORDS: Words<SlenderCase> = {
 };
 
 export const THIN_RUBBER_WORDS: Words<ThinRubberCase> = {
+  'none seen': (v) => ({
+    text: `No gap between two parts of the casting narrower than ${mm(v.lookedMm)} was found.`,
+    hint: 'Nothing to do.',
+  }),
   'thick enough': (v) => ({
     text: `The thinnest rubber between two parts of the casting is ${mm(v.thinnestMm)}, not under ${mm(v.stopMm)}.`,
     hint: 'Look at it for small tears before each casting.',
@@ -136,19 +143,19 @@ const ROUND_END =
 export const DEMOLD_WORDS: Words<DemoldCase> = {
   'no stretch': () => ({
     text: 'The casting, squeezed a little, comes out without stretching the rubber.',
-    hint: `${FREE_FIRST}.`,
+    hint: 'Pull it slowly and straight, the way it was reckoned.',
   }),
   stretches: (v) => ({
     text: `The rubber must stretch by ${share(v.stretch)} where it is tightest, within the ${share(v.allowedShare)} it is let (a third of the ${share(v.breakShare)} at which it breaks).`,
-    hint: `Peel it back slowly, all round. ${FREE_FIRST}.`,
+    hint: 'Peel it back slowly, all round.',
   }),
   slit: (v) => ({
     text: `The rubber must stretch by ${share(v.stretch)} where it is tightest, over the ${share(v.allowedShare)} it is let (a third of the ${share(v.breakShare)} at which it breaks).`,
-    hint: `Slit the rubber${slitOf(v)} down the back, where a seam is cheap to clean. ${ROUND_END}`,
+    hint: `Slit the rubber${slitOf(v)} where a seam is cheap to clean, best along the line that is told. ${ROUND_END}`,
   }),
   'beyond its break': (v) => ({
     text: `The rubber must stretch by ${share(v.stretch)} where it is tightest, over the ${share(v.breakShare)} at which it breaks: mold or casting tears.`,
-    hint: `Make the mold in two parts, widen the tight place, take a rubber that stretches further, or slit it${slitOf(v)} down the back. ${ROUND_END}`,
+    hint: `Make the mold in two parts, widen the tight place, take a rubber that stretches further, or slit it${slitOf(v)} along the line that is told. ${ROUND_END}`,
   }),
 };
 

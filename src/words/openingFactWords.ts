@@ -2,6 +2,7 @@ import type { OpeningFactName } from '../checks';
 import type { FactWords } from './factWord';
 
 const MEASURE = 'a scan that can be measured';
+const ELONGATION = 'elongation at break, 20 to 1500 %, as the data sheet of the silicone says';
 
 /** What a missing fact of opening or demolding is, after "Not checked:", and what to enter for it. */
 export const OPENING_FACT_WORDS: Readonly<Record<OpeningFactName, FactWords>> = {
@@ -37,14 +38,15 @@ export const OPENING_FACT_WORDS: Readonly<Record<OpeningFactName, FactWords>> = 
   slenderness: { what: 'how slender ears and fingers are', enter: MEASURE },
   demoldStretch: {
     what: 'how far the rubber must stretch',
-    enter: 'which way the casting is pulled, on a scan that can be measured',
+    enter:
+      'a flat end that the casting is pulled out by (cut the scan there), or that the rubber around the opening stays on',
   },
   elongationAtBreak: {
     what: 'how far the rubber stretches before it breaks',
-    enter: 'elongation at break, 20 to 1500 %, as the data sheet of the silicone says',
+    enter: ELONGATION,
   },
   slitMm: {
     what: 'how long a slit would have to be',
-    enter: 'which way the casting is pulled, and elongation at break',
+    enter: ELONGATION,
   },
 };

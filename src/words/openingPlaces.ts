@@ -33,6 +33,6 @@ export const DOT_OF_KIND: Readonly<Record<MarkedPlace['kind'], CardDot['kind']>>
 
 /** Walls are known to two digits at the most. */
 const thick = (mm: number, show: Show): string => formatLength(Number(mm.toPrecision(2)), show);
-/** In one system: the column is narrow. */
 
+/** In one system: the column is narrow. */
 const volume = (cm3: number, show: Show): string => smallVolume(cm3, show === 'both' ? 'metric' : show);

@@ -13,14 +13,22 @@ export const VERDICT_WORDS: Readonly<Record<OpeningVerdict, string>> = {
   'too narrow to pour in time': 'too narrow to pour in time',
   'wider than advised': 'wider than advised',
   'time not checked': 'not too wide; whether it pours in time is not checked',
-  fits: 'fits: wide enough to pour in time, narrow enough for the skin',
+  fits: 'its width fits: wide enough to pour in time, narrow enough for the skin',
 };
 
-export const PLACED_BY_WORDS: Readonly<Record<OpeningPlan['opening']['placedBy'], string>> = {
+const PLACED_BY_WORDS: Readonly<Record<OpeningPlan['opening']['placedBy'], string>> = {
   given: 'where you said',
   base: 'in the middle of the base',
   summit: 'at the highest point',
 };
+
+/** How the opening came to its place, and how far off that is from where it was wanted. */
+export function placedWords({ opening, findings }: OpeningPlan, show: Show): string {
+  const movedMm = findings.find(({ code }) => code === 'OPENING_OFF_SURFACE')?.values.movedMm;
+  return typeof movedMm === 'number'
+    ? `moved ${formatLength(Number(movedMm.toPrecision(3)), show)} from where you said`
+    : PLACED_BY_WORDS[opening.placedBy];
+}
 
 const NOT_KNOWN_WORDS = {
   liquidCm3: 'how much is poured',
@@ -71,12 +79,17 @@ export function offerWords({ opening: { offers } }: OpeningPlan, show: Show): st
 }
 
 /** What an opening that stays open keeps of the pressure: only where the foam's viscosity was learned. */
-export function keptWords({ opening: { kept, idealKPa } }: OpeningPlan, show: Show): string[] {
+export function keptWords({ opening: { kept, idealKPa }, findings }: OpeningPlan, show: Show): string[] {
   if (kept === undefined || idealKPa === undefined) return [];
   const kPa = (value: number): string => formatQuantity('pressure', Number(value.toPrecision(2)), show);
-  const isWasted = kept.gaugeKPa < idealKPa && kept.mouthKPa < idealKPa;
+  const isWasted = findings.some(({ code }) => code === 'PACK_LOST_AT_MOUTH');
+  const rest = isWasted
+    ? ': the rest of the pack is wasted, it leaves through the opening; close it with a vented plug that is held down, or pack less'
+    : kept.gaugeKPa < idealKPa
+      ? `, ${percent(kept.gaugeKPa / idealKPa)} of it; the rest leaves through the opening`
+      : '';
   return [
-    `left open it keeps ${kPa(kept.gaugeKPa)} of the ${kPa(idealKPa)} that this pack makes in a closed, vented mold${isWasted ? ': the rest of the pack is wasted, it leaves through the opening; close it with a vented plug that is held down, or pack less' : ''}`,
+    `left open it keeps ${kPa(kept.gaugeKPa)} of the ${kPa(idealKPa)} that this pack makes in a closed, vented mold${rest}`,
   ];
 }
 
@@ -102,12 +115,10 @@ export function airWords({ filling, places }: OpeningPlan, show: Show): string {
 /** Does it come out, and how. */
 export function outWords(demold: Demold, broken: number | undefined, show: Show): string[] {
   const { worst, allowedStretch, slit, locked, caught } = demold;
-  const share = (value: number): string => percent(value);
-  const from = allowedStretch.from === 'assumed' ? 'rubber assumed' : 'a third of its break';
   const first =
     worst.stretch <= 0
       ? 'comes out squeezed a little, without stretching the rubber'
-      : `the rubber must stretch by ${share(worst.stretch)} where it is tightest, ${worst.stretch <= allowedStretch.value ? 'within' : broken !== undefined && worst.stretch > broken ? 'over its break, and over' : 'over'} the ${share(allowedStretch.value)} it is let (${from})`;
+      : `the rubber must stretch by ${percent(worst.stretch)} where it is tightest, ${letWords(worst.stretch, allowedStretch, broken)}`;
   const free = locked.length + caught.length;
   return [
     first,
@@ -116,12 +127,35 @@ export function outWords(demold: Demold, broken: number | undefined, show: Show)
   ];
 }
 
+/** A rubber of which nothing is known: what a usual one, a stiff and a soft one are let. */
+function letWords(
+  stretch: number,
+  { from, value, low, high }: Demold['allowedStretch'],
+  broken?: number,
+): string {
+  if (from !== 'assumed') {
+    const side =
+      stretch <= value
+        ? 'within'
+        : broken !== undefined && stretch > broken
+          ? 'over its break, and over'
+          : 'over';
+    return `${side} the ${percent(value)} it is let (a third of its break)`;
+  }
+  if (stretch <= low) return `within what even a stiff rubber is let (${percent(low)})`;
+  if (stretch > high) return `over what even a soft rubber is let (${percent(high)})`;
+  const usual = `for usual rubber (${percent(value)})`;
+  return stretch <= value
+    ? `within ${usual}, over for a stiff one (${percent(low)}): say which it is by its elongation at break`
+    : `over ${usual}, within for a soft one (${percent(high)}): say which it is by its elongation at break`;
+}
+
 /** Its line runs past the last tight place; by the girths alone a shorter or a longer one would do. */
 function slitWords({ lengthMm, line }: NonNullable<Demold['slit']>, show: Show): string {
   const long = (mm: number): string => formatLength(Number(mm.toPrecision(2)), show);
   const end = 'end it in a round hole, so that it does not run on';
   if (line === undefined)
-    return `slit the rubber past the last tight place, for ${long(lengthMm)} at least; no line for it was found: down the back; ${end}`;
+    return `slit the rubber past the last tight place, for ${long(lengthMm)} at least; no line for it was found: where a seam is cheap to clean; ${end}`;
   const runMm = Math.hypot(...line.fromMm.map((c, k) => c - line.toMm[k]!));
   const girths =
     lengthMm > runMm ? ` and on, ${long(lengthMm)} in all` : `, ${long(runMm)}, past the last tight place`;

@@ -2,6 +2,11 @@ import type { OpeningAsk, OpeningPlan } from '../plan';
 import { POUR_RULES } from '../yield';
 import { amount, counted } from './sentence';
 
+const assumed = POUR_RULES.foamViscosity;
+
+/** As the plan reckons its vents: a test holds the two together. */
+const VENT_LENGTH_MM = 15;
+
 const WHY =
   'Several small vents, one at each high spot, not a single large one: air passes, foam plugs a small hole (common practice, no source).';
 
@@ -16,10 +21,19 @@ export function ventWords({ ventFlow, ventMm }: OpeningPlan, { pour = {} }: Open
       ? `there ${placed === 1 ? 'is' : 'are'} ${amount(placed)}.`
       : `there ${placed === 1 ? 'is' : 'are'} ${amount(placed)}: make ${placed === 0 ? 'them' : 'the others'} along the highest edges, or leave the opening open until foam stands in it.`);
   if (bleed === undefined) return [WHY, air];
-  const known = pour.foamPaS === undefined ? ', not known, assumed' : ', as your trimmed risers taught';
+  const grams = (mass: number): string =>
+    `about ${amount(mass, 2)} g${pour.foamPaS === undefined ? rangeWords(mass) : ''}`;
+  const known =
+    pour.foamPaS === undefined
+      ? `${amount(assumed.value, 3)} Pa s, not known, assumed: ${amount(assumed.low)} to ${amount(assumed.high)} Pa s`
+      : `${amount(pour.foamPaS, 3)} Pa s, as your trimmed risers taught`;
   return [
     WHY,
     air,
-    `Foam that bleeds out before it plugs: ${amount(bleed.ventG, 2)} g through a vent of ${amount(bleed.ventMm)} mm, ${amount(bleed.wideG, 2)} g through one of ${amount(bleed.wideMm)} mm (foam of ${amount(pour.foamPaS ?? POUR_RULES.foamViscosity.value, 3)} Pa s${known}).`,
+    `Foam that bleeds out before it plugs: ${grams(bleed.ventG)} through a vent of ${amount(bleed.ventMm)} mm, ${grams(bleed.wideG)} through one of ${amount(bleed.wideMm)} mm (vents ${amount(VENT_LENGTH_MM)} mm long, chosen here; foam of ${known}).`,
   ];
 }
+
+/** Of a foam of which nothing is known: the mass goes with one over its viscosity (Hagen and Poiseuille). */
+const rangeWords = (mass: number): string =>
+  ` (${amount((mass * assumed.value) / assumed.high, 1)} to ${amount((mass * assumed.value) / assumed.low, 2)} g)`;

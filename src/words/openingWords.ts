@@ -66,4 +66,8 @@ export const OPENING_FINDING_WORDS: Record<OpeningCode, (v: Values) => Sentence>
     text: `The opening of ${amount(v.openingMm, 3)} mm reaches over the edge of the surface it is in: ${percent(v.missedShare)} of its rim lies beside it.`,
     hint: 'Make it narrower, or move it to where the surface is wide enough.',
   }),
+  VENT_UNDER_LIQUID: (v) => ({
+    text: `The poured liquid stands over ${counted(v.count, 'vent')} before it rises: it would run out there.`,
+    hint: 'Keep them shut until the foam has risen past them, or move them higher.',
+  }),
 };

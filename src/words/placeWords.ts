@@ -42,6 +42,10 @@ export const seenWords = (view: ViewName, face: 'near' | 'far' | 'unknown'): str
 /** Where rings have no room: the distances stand all the same. */
 export const NOT_DRAWN = 'not drawn';
 
+/** Beside vents: what their figures leave open. */
+export const VENT_NOTE =
+  'Air that a vent frees: filled to a level, a lower bound for foam, which rises as a dome.';
+
 /** What belongs on a page that someone drills by. */
 export const PLACE_CAUTIONS: readonly { what: string; from: string }[] = [
   { what: 'Pierce or drill the vents before the mold is closed.', from: COMMON },

@@ -131,6 +131,19 @@ describe('what comes out of the mold', () => {
     expect([2.9, 3].map(rubber)).toEqual(['stop', 'fine']);
   });
 
+  it('as wide as gaps are looked for: none was found, and no thickness of rubber is told', () => {
+    const text = (rubberThinnestMm: number): string => say(ask('THIN_RUBBER', { rubberThinnestMm })).text;
+    expect(statusOf('THIN_RUBBER', { rubberThinnestMm: 20 })).toBe('fine');
+    expect(text(20)).toBe('No gap between two parts of the casting narrower than 20 mm was found.');
+    expect(text(19.9)).toMatch(/thinnest rubber .* is 19\.9 mm/);
+  });
+
+  it('no part that was measured is slender: that is said, not "0 times as long"', () => {
+    const { text } = say(ask('SLENDER', { slenderness: 0 }));
+    expect(text).toMatch(/^No part is slender: none .* over 5 times/);
+    expect(text).not.toMatch(/ 0 times/);
+  });
+
   it('a part five times as long as it is thick is still sturdy', () => {
     expect([5, 5.1].map((slenderness) => statusOf('SLENDER', { slenderness }))).toEqual(['fine', 'look']);
   });
@@ -143,6 +156,20 @@ describe('what comes out of the mold', () => {
     ];
     for (const one of thin)
       expect(textOf(one)).toMatch(/hin ears, fins and fingers are freed before the pull/);
+    const thick = [
+      ask('THIN_CASTING', { castingThinnestMm: 40 }),
+      ask('SLENDER', { slenderness: 1 }),
+      ask('DEMOLD_STRETCH', { demoldStretch: -0.1 }),
+      ask('DEMOLD_STRETCH', { demoldStretch: 0.5, elongationAtBreak: 3 }),
+    ];
+    for (const one of thick) expect(textOf(one)).not.toMatch(/hin ears/);
+  });
+
+  it('no way out was found: it asks for a flat end or rubber that stays on; with the stretch known, for the rubber alone', () => {
+    expect(say(ask('DEMOLD_STRETCH', {})).hint).toMatch(/flat end .*rubber around the opening stays on/);
+    expect(say(ask('DEMOLD_STRETCH', { demoldStretch: 0.55 })).hint).toBe(
+      'Enter: elongation at break, 20 to 1500 %, as the data sheet of the silicone says.',
+    );
   });
 
   it('a bulb of r 40 on a neck of r 15: fine in soft rubber, a slit in common rubber, a stop in stiff rubber', () => {

@@ -38,6 +38,10 @@ describe('a ball poured through its side', () => {
     const [low, high] = side.range.trapped_cm3!;
     expect(low).toBeLessThanOrEqual(figure(side, 'trapped_cm3'));
     expect(high).toBeGreaterThanOrEqual(figure(side, 'trapped_cm3'));
+    expect(side.result.trapped_is_lower_bound).toBe(true);
+    const { measured_share: measured } = side.result.thickness_mm as { measured_share: number };
+    expect(measured).toBeGreaterThan(0);
+    expect(measured).toBeLessThanOrEqual(1);
   });
 
   it('has one pocket: its top is the top of the ball, and it shuts at the upper edge of the hole', () => {

@@ -51,6 +51,11 @@ describe('a call that is wrong answers in words and with exit 2, before the scan
     ['a foam without its shop', ['--foam', 'Sample Foam Light'], /needs a shop/],
     ['a foam the shop does not have', ['--shop', 'shop.json', '--foam', 'Other'], /"Other"/],
     ['a cream time that leaves nothing', ['--cream', '25 s'], /25 s/],
+    [
+      'a room like an oven, by its own name',
+      ['--cream', '35 s', '--room', '200 F'],
+      /--room "200 F" is outside -10 to 60 C/,
+    ],
     ['a card over the scan', ['--card', './mushroom.stl'], /is a file that is read, or the answer/],
     ['a card over the shop', ['--shop', 'shop.json', '--card', 'shop.json'], /is a file that is read/],
     ['a card over the answer', ['-o', 'page.html', '--card', 'page.html'], /it would be lost/],
@@ -78,13 +83,17 @@ describe('what is odd and can still be answered is a finding', () => {
   const found = (args: string[]): [string, string][] =>
     document([...MUSHROOM, ...args], desk).findings.map(({ code, status }) => [code, status]);
 
-  it('a vent far off the surface, with how far it was moved', () => {
-    const one = document([...MUSHROOM, '--vent', '0,0,150'], desk).findings.find(
-      ({ code }) => code === 'VENT_OFF_SURFACE',
-    );
+  it('a vent off the surface, with how far it was moved: a look, and a stop where that is another place', () => {
+    const vent = (place: string): [status: string, text: string, at: unknown] | undefined => {
+      const { findings } = document([...MUSHROOM, '--vent', place], desk);
+      const one = findings.find(({ code }) => code === 'VENT_OFF_SURFACE');
+      return one === undefined ? undefined : [one.status, /moved by [\d.]+ mm/.exec(one.text)![0], one.at_mm];
+    };
     // The top of the cap is at 50 mm.
-    expect(one).toMatchObject({ status: 'look', at_mm: [0, 0, 50] });
-    expect(one!.text).toMatch(/moved by 100 mm/);
+    const top = [0, 0, 50];
+    expect(vent('0,0,150')).toEqual(['stop', 'moved by 100 mm', top]);
+    expect(vent('0,0,55')).toEqual(['look', 'moved by 5 mm', top]);
+    expect(vent('0,0,51')).toBeUndefined();
   });
 
   it('a card whose cream time leaves no time to pour: a Stop, and the band is not known', () => {

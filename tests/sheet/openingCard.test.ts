@@ -37,6 +37,11 @@ describe('the place card of an opening', () => {
     expect(rows[1]![1]).toBe('Vent 2 mm (0.08 in), planned');
   });
 
+  it('says of vents that the level filling is a lower bound for foam, and nothing of it where there is none', () => {
+    expect(textOf(openingCard(planned(SIDE), META))).toMatch(/a lower bound for foam, which rises as a dome/);
+    expect(textOf(openingCard(planned({ ...TOP, pourUp: [0, 0, 1] }), META))).not.toMatch(/lower bound/);
+  });
+
   it('says a Stop of the plan in a frame over the drawing', () => {
     const page = openingCard(planned(SIDE), META);
     expect(textOf(page)).toMatch(/Stop, do not pour on this plan: .*does not face up/);

@@ -17,6 +17,7 @@ const VALUES: Readonly<Record<OpeningCode, Problem['values']>> = {
   PIECE_CUT_OFF: { count: 2, volumeCm3: 3.51 },
   DIRECTION_NONE: { text: '0,0,0' },
   VENT_NOT_REACHED: { count: 1, columnStepMm: 1 },
+  VENT_UNDER_LIQUID: { count: 2 },
   OPENING_OVER_EDGE: { openingMm: 60, missedShare: 0.42 },
 };
 

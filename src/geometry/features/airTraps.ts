@@ -68,10 +68,12 @@ export function findAirTraps(pour: PourColumns, open: OpenRuns, wish: TrapWish):
     traps: all.filter(isTrap),
     pinholes: { count: small.length, volumeMm3: total(small), largest: small },
     trappedMm3: total(all),
-    apart: found.apart.filter(({ volumeMm3 }) => volumeMm3 >= ROUGHNESS_MM3).map(({ topRun, volumeMm3 }) => ({
-      topMm: pointOf(body.axes, columns.grid, columns.column[topRun]!, columns.highMm[topRun]!),
-      volumeMm3,
-    })),
+    apart: found.apart
+      .filter(({ volumeMm3 }) => volumeMm3 >= ROUGHNESS_MM3)
+      .map(({ topRun, volumeMm3 }) => ({
+        topMm: pointOf(body.axes, columns.grid, columns.column[topRun]!, columns.highMm[topRun]!),
+        volumeMm3,
+      })),
   };
 }
 

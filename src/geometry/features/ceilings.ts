@@ -14,8 +14,8 @@ export interface FlatCeilings {
 /** Flatter than this many degrees: common practice, no source. */
 export const FLAT_DEGREES = 10;
 
-/** A patch smaller than this is a summit like any other. Chosen here: 2 cm2. */
-const LEAST_PATCH_MM2 = 200;
+/** A patch smaller than this is a summit like any other. Chosen here: 1 cm2. */
+const LEAST_PATCH_MM2 = 100;
 
 /** Ceilings within FLAT_DEGREES of level, the opening left out. */
 export function flatCeilings(pour: PourColumns, mouth: Mouth | undefined): FlatCeilings {

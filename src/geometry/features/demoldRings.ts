@@ -106,9 +106,9 @@ function borderMm(u: number, v: number, ring: FlatRing): number {
     const [pu, pv] = [u - ring[j]!, v - ring[j + 1]!];
     const square = du * du + dv * dv;
     const t = square === 0 ? 0 : Math.min(1, Math.max(0, (pu * du + pv * dv) / square));
-    least = Math.min(least, Math.hypot(pu - t * du, pv - t * dv));
+    least = Math.min(least, (pu - t * du) ** 2 + (pv - t * dv) ** 2);
   }
-  return least;
+  return Math.sqrt(least);
 }
 
 /**
@@ -136,6 +136,7 @@ function cutsBy(side: FlatRing, ring: FlatRing, nearMm: number): number[] | 'alo
   const cuts: number[] = [];
   const lengthMm = Math.hypot(side[2]! - side[0]!, side[3]! - side[1]!);
   for (let k = 0, l = ring.length - 2; k < ring.length && lengthMm > 0; l = k, k += 2) {
+    if (isClear(side, 0, ring, k, l, nearMm) || isClear(side, 1, ring, k, l, nearMm)) continue;
     const [fromL, fromK] = [awayMm(side, 0, 2, ring, l), awayMm(side, 0, 2, ring, k)];
     if (Math.min(fromL, fromK) > nearMm || Math.max(fromL, fromK) < -nearMm) continue;
     const [start, end] = [awayMm(ring, l, k, side, 0), awayMm(ring, l, k, side, 2)];
@@ -153,10 +154,17 @@ function cutsBy(side: FlatRing, ring: FlatRing, nearMm: number): number[] | 'alo
   return cuts.length === 0 ? cuts : [0, ...cuts, 1].sort((p, q) => p - q);
 }
 
+/** Most pairs of sides are apart along u or along v: told at the least cost. */
+function isClear(side: FlatRing, axis: 0 | 1, ring: FlatRing, k: number, l: number, nearMm: number): boolean {
+  const [p, q, r, s] = [side[axis]!, side[axis + 2]!, ring[k + axis]!, ring[l + axis]!];
+  return (p < q ? q : p) + nearMm < (r < s ? r : s) || (r < s ? s : r) + nearMm < (p < q ? p : q);
+}
+
 /** How far to the left of the line from p to q of one ring a point of the other lies; 0 where p and q are one. */
 function awayMm(ring: FlatRing, p: number, q: number, other: FlatRing, at: number): number {
   const [du, dv] = [ring[q]! - ring[p]!, ring[q + 1]! - ring[p + 1]!];
-  const lengthMm = Math.hypot(du, dv);
+  // Not Math.hypot: this is asked for every pair of sides.
+  const lengthMm = Math.sqrt(du * du + dv * dv);
   if (lengthMm === 0) return 0;
   return (du * (other[at + 1]! - ring[p + 1]!) - dv * (other[at]! - ring[p]!)) / lengthMm;
 }

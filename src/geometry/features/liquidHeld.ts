@@ -31,6 +31,29 @@ export function liquidHeldMm3(pour: PourColumns, mouth: Mouth, vents: readonly V
   return (length - air) * heights.crossMm2;
 }
 
+/** Halvings of the height: to a millionth of it. */
+const HALVINGS = 20;
+
+/** How high so much liquid stands in the basin under the opening, from the origin of the mesh, mm: at most up to the lowest point of the opening. */
+export function liquidLevelMm(pour: PourColumns, mouth: Mouth, liquidMm3: number): number {
+  const { body, columns, heights } = pour;
+  const { lowMm: brimMm } = lipHeights(mouth, body.axes.up);
+  const { lowMm, highMm } = columns;
+  const isInBasin = basin(pour, mouth, brimMm);
+  const runs = Array.from({ length: columns.count }, (_, run) => run).filter(isInBasin);
+  const under = (level: number): number =>
+    heights.crossMm2 *
+    runs.reduce((sum, run) => sum + Math.max(0, Math.min(highMm[run]!, level) - lowMm[run]!), 0);
+  let [low, high] = [body.height.low, brimMm];
+  if (under(high) <= liquidMm3) return high;
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const middle = (low + high) / 2;
+    if (under(middle) < liquidMm3) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
 /** Which runs the liquid can reach below the brim. */
 function basin(
   { body, columns, links, ways }: PourColumns,

@@ -33,7 +33,8 @@ export function measureReach(
 
 /**
  * Of every sample of a region, how far beyond it the thicker material begins; Infinity where it joins none. Without a thickness, a sample is known to be
- * thicker by its own ball (the top of a block beside its fin); other ones in between (a rounded root) are passed, up to `mostMm` away.
+ * thicker by its own ball (the top of a block beside its fin). Other ones in between are passed, up to `mostMm` away: a rounded root, and samples as thin
+ * as the region that no neighbor joins to it, as on a flat tip.
  */
 function joinsOf(
   { samples, balls, neighbors, thicknessMm }: Region,
@@ -54,7 +55,7 @@ function joinsOf(
         if (seen.has(other) || places.has(other)) continue;
         seen.add(other);
         const mm = apart(samples.at, s, other);
-        if (thicknessMm[other]! > 0 || balls.ownMm[other]! > thinMm) least = Math.min(least, mm / 2);
+        if (thicknessMm[other]! > thinMm || balls.ownMm[other]! > thinMm) least = Math.min(least, mm / 2);
         else if (mm < mostMm) ahead.push(other);
       }
     return least;

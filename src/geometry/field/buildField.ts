@@ -45,7 +45,8 @@ export function buildField(chain: TriangleMesh, bounds: Bounds, options: FieldOp
     marginMm: outwardMm + 2 * stepMm,
     ...(options.baseMm === undefined ? {} : { baseMm: options.baseMm - surface.frame.originMm[2] }),
   });
-  let task = newBuildTask(surface, surface.triangles, grid, reachMm, options);
+  const seen = (facets: FieldSurface): FieldSurface => withoutBase(facets, options, isShared);
+  let task = newBuildTask(seen(surface), surface.triangles, grid, reachMm, options);
   if (!runTogether(task, options, [0, 0.3])) return bad('STOPPED');
   const leaks = task.rows.some((count, place) => place % 2 === 1 && count > 0);
   if (leaks) return bad('SELF_INTERSECT', { part: 'layers' });
@@ -61,11 +62,35 @@ export function buildField(chain: TriangleMesh, bounds: Bounds, options: FieldOp
         positions: shared(exposed.positions, isShared),
         triangles: shared(exposed.triangles, isShared),
       };
-      task = newBuildTask(outer, task.chain, grid, reachMm, options);
+      task = newBuildTask(seen(outer), task.chain, grid, reachMm, options);
       if (!runTogether(task, options, [0.35, 0.4])) return bad('STOPPED');
     }
   }
   return good({ surface, grid, voxelMm: options.voxelMm, reachMm, task, options });
+}
+
+/** Facets with all corners this close to the base lie on it, mm: single precision is ten times as close. */
+const ON_BASE_MM = 1e-4;
+
+/**
+ * Outside of a body and over its base no point is nearest to the inside of the face on the base (the way there would have to come from below), so for
+ * levels around the body that face is not looked at. It must not be where a ring stands on the base: its face is closed by two discs, one turned over,
+ * and over the hole of the ring they bound nothing, yet things would be near to them.
+ */
+function withoutBase(
+  surface: FieldSurface,
+  { baseMm, levelsMm }: FieldOptions,
+  isShared: boolean,
+): FieldSurface {
+  if (baseMm === undefined || levelsMm.some((level) => level < 0)) return surface;
+  const { positions: p, triangles, frame } = surface;
+  const baseZ = baseMm - frame.originMm[2] + ON_BASE_MM;
+  const isOn = (corner: number): boolean => p[3 * triangles[corner]! + 2]! <= baseZ;
+  const kept: number[] = [];
+  for (let t = 0; t < triangles.length; t += 3)
+    if (!(isOn(t) && isOn(t + 1) && isOn(t + 2)))
+      kept.push(triangles[t]!, triangles[t + 1]!, triangles[t + 2]!);
+  return kept.length === 0 ? surface : { ...surface, triangles: shared(Int32Array.from(kept), isShared) };
 }
 
 function newBuildTask(

@@ -35,10 +35,16 @@ export function bestAttitudes(
     onStep,
   });
   const others = found.filter(({ up }) => degreesBetween(up, today) > SAME_DEGREES);
-  const close = others.map(({ up }) => fillingOf(chain, { mouth, up, vents: [], stepMm, onStep }));
+  const close = others.map(({ up }) => fillingOf(chain, { mouth, up, vents: [], stepMm, liquidCm3, onStep }));
   const holds = ({ holdCm3 }: LevelFill): boolean => liquidCm3 === undefined || holdCm3 >= liquidCm3;
-  return close.sort((a, b) => Number(holds(b)) - Number(holds(a)) || scoreOf(a) - scoreOf(b)).slice(0, TOLD);
+  return close
+    .sort((a, b) => Number(holds(b)) - Number(holds(a)) || attitudeScore(a) - attitudeScore(b))
+    .slice(0, TOLD);
 }
 
-/** Air, and vents at a cubic centimeter each: as the search ranks them. */
-const scoreOf = ({ trappedCm3, traps }: LevelFill): number => trappedCm3.value + traps.length;
+/** A level ceiling keeps so much air under foam, mm over its area: filled to a level it would keep none. Chosen here. */
+const LEVEL_MM = 1;
+
+/** What speaks against a way up, in cubic centimeters: air, one for every vent it asks for, and the air foam leaves under level ceilings. */
+export const attitudeScore = ({ trappedCm3, traps, flat }: LevelFill): number =>
+  trappedCm3.value + traps.length + (LEVEL_MM / 10) * flat.areaCm2;

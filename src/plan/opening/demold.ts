@@ -1,4 +1,5 @@
 import {
+  dot,
   lockedLimbs,
   sectionsOut,
   slitDepthMm,
@@ -61,7 +62,8 @@ export function demoldOf(
   const { squash = DEMOLD_RULES.foamSquash.value, staysOn = false, elongationAtBreak } = rubber;
   const opening = { atMm: mouth.atMm, diameterMm: mouth.diameterMm, staysOn };
   const sections = sectionsOut(chain, { way: mouth.normal, opening, onStep });
-  if (!sections.hasFlat && sections.opening === undefined) return good(undefined);
+  const isInEnd = sections.hasFlat && depthOf(chain, mouth) <= IN_END_MM;
+  if (!isInEnd && sections.opening === undefined) return good(undefined);
   const allowed = allowedStretch(elongationAtBreak === undefined ? {} : { elongationAtBreak });
   if (!allowed.ok) return allowed;
   const allow = allowed.value.value;
@@ -92,6 +94,19 @@ export function demoldOf(
       finding('LOCKED_PIECE', 'look', { n: i + 1, neckMm, bulbMm, stretchShare: stretch }, placeAt(neckAtMm)),
     ),
   });
+}
+
+/** An opening this far behind the outermost point, mm, is not in that end. Chosen here. */
+const IN_END_MM = 3;
+
+/** How far the opening lies behind the outermost point of the casting, along the way it faces. */
+function depthOf({ positions: p, triangles }: TriangleMesh, { atMm, normal }: Mouth): number {
+  let most = -Infinity;
+  for (let c = 0; c < triangles.length; c++) {
+    const v = 3 * triangles[c]!;
+    most = Math.max(most, dot([p[v]! - atMm[0], p[v + 1]! - atMm[1], p[v + 2]! - atMm[2]], normal));
+  }
+  return most;
 }
 
 function squeezeOf({ neckAtMm, neckMm, bulbAtMm, bulbMm }: Passage, squash: number): Outcome<Squeeze> {

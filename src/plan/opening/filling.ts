@@ -4,7 +4,9 @@ import {
   degreesBetween,
   findAirTraps,
   flatCeilings,
+  dot,
   liquidHeldMm3,
+  liquidLevelMm,
   openRuns,
   pourColumns,
   type AirTrap,
@@ -41,6 +43,8 @@ export interface LevelFill {
   flat: { areaCm2: number; largest?: { areaCm2: number; atMm: Vector } };
   /** Liquid that stays in before it runs over the lowest point of the opening. */
   holdCm3: number;
+  /** Vents, planned and advised, that stand under the poured liquid: it would run out of them. */
+  ventsUnder: readonly Vector[];
   /** Planned vents that lead into nothing. */
   ventsMissed: number;
   /** Pieces that nothing poured here reaches. */
@@ -52,13 +56,18 @@ export interface FillingWish {
   up: Vector;
   vents: readonly Vector[];
   stepMm: number;
+  /** Liquid that is poured, where it is known. */
+  liquidCm3: number | undefined;
   onStep: () => void;
 }
 
 /** Pockets from this on ask for a vent, mm3: common practice, no source. */
 export const LEAST_TRAP_MM3 = CHECK_FIGURES.trapSmall.value * MM3_PER_CM3;
 
-export function fillingOf(chain: TriangleMesh, { mouth, up, vents, stepMm, onStep }: FillingWish): LevelFill {
+export function fillingOf(
+  chain: TriangleMesh,
+  { mouth, up, vents, stepMm, liquidCm3, onStep }: FillingWish,
+): LevelFill {
   const pour = pourColumns(chain, up, stepMm);
   onStep();
   const holes = vents.map((atMm) => ({ atMm }));
@@ -67,6 +76,8 @@ export function fillingOf(chain: TriangleMesh, { mouth, up, vents, stepMm, onSte
   const found = findAirTraps(pour, open, wish);
   const advice = adviseVents(pour, { ...wish, mouth, vents: holes });
   const flat = flatCeilings(pour, mouth);
+  const levelMm = liquidCm3 === undefined ? -Infinity : liquidLevelMm(pour, mouth, liquidCm3 * MM3_PER_CM3);
+  const isUnder = (atMm: Vector): boolean => dot(atMm, pour.body.axes.up) < levelMm;
   return {
     up: pour.body.axes.up,
     tiltDegrees: degreesBetween(pour.body.axes.up, mouth.normal),
@@ -80,6 +91,7 @@ export function fillingOf(chain: TriangleMesh, { mouth, up, vents, stepMm, onSte
         : { largest: { areaCm2: flat.largest.areaMm2 / 100, atMm: flat.largest.atMm } }),
     },
     holdCm3: liquidHeldMm3(pour, mouth, holes) / MM3_PER_CM3,
+    ventsUnder: [...vents, ...advice.vents.map(({ atMm }) => atMm)].filter(isUnder),
     ventsMissed: open.missed,
     apart: {
       count: found.apart.length,

@@ -1,4 +1,5 @@
 /** From a sculpt to its opening, vents, way up, thin places and the way out. */
+export { attitudeScore } from './attitudes';
 export type { Demold, Squeeze } from './demold';
 export type { LevelFill, Trap } from './filling';
 export type { OpeningAsk, OpeningPour } from './openingAsk';

@@ -17,12 +17,13 @@ export function openingFindings(
   { diameterMm, lip, lipMissed }: Mouth,
   { byRole }: SolidMeasure,
 ): Problem[] {
-  const { tiltDegrees, pinholes, apart, ventsMissed } = filling;
+  const { tiltDegrees, pinholes, apart, ventsMissed, ventsUnder } = filling;
   const found: Problem[] = [];
   if (lipMissed > 0)
     found.push(
       finding('OPENING_OVER_EDGE', 'look', { openingMm: diameterMm, missedShare: lipMissed / lip.length }),
     );
+  if (ventsUnder.length > 0) found.push(finding('VENT_UNDER_LIQUID', 'look', { count: ventsUnder.length }));
   if (ventsMissed > 0) found.push(finding('VENT_NOT_REACHED', 'look', { count: ventsMissed, columnStepMm }));
   if (tiltDegrees > MOST_TILT_DEGREES) found.push(finding('OPENING_UNDERSIDE', 'stop', { tiltDegrees }));
   if (pinholes.count > 0)

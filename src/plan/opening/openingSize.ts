@@ -96,6 +96,7 @@ export function openingSizeOf(
       })
     : good(undefined);
   if (!ways.ok) return ways;
+  const offers = ways.value === undefined ? undefined : withRoom(ways.value, place);
   const kept = hold === undefined ? good(undefined) : pressureAtOpening({ openingMm: diameterMm, hold });
   if (!kept.ok) return kept;
   const isUsed = ({ name }: Assumption): boolean =>
@@ -114,7 +115,7 @@ export function openingSizeOf(
       mostMm,
       ...(leastMm === undefined ? {} : { leastMm }),
     }),
-    ...(ways.value === undefined ? {} : { offers: ways.value }),
+    ...(offers === undefined ? {} : { offers }),
     ...(kept.value === undefined
       ? {}
       : { kept: { mouthKPa: kept.value.mouthKPa, gaugeKPa: kept.value.gaugeKPa } }),
@@ -132,6 +133,11 @@ function advisedMm({ leastMm, mostMm, limits }: OpeningBand, { roomMm = Infinity
   if (leastMm === undefined || whole >= leastMm) return whole;
   const wider = Math.ceil(leastMm);
   return wider <= Math.min(mostMm, roomMm) ? wider : wish;
+}
+
+/** A mouth wider than its face has room for is no way out. */
+function withRoom({ plug, ...others }: OpeningOffers, { roomMm = Infinity }: OpeningPlace): OpeningOffers {
+  return plug === undefined || plug.mouthMm > roomMm ? others : { plug, ...others };
 }
 
 const idealOf = (

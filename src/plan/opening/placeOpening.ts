@@ -1,14 +1,16 @@
 import {
-  facingAt,
+  largestSection,
   mouthOn,
   sectionOf,
   widestCircle,
+  type WidestCircle,
   type Mouth,
   type Sculpt,
   type TriangleMesh,
   type Vector,
 } from '../../geometry';
 import { bad, finding, good, type Outcome, type Problem } from '../../problem';
+import { diameterOfShareMm, RULES } from '../../yield';
 import type { OpeningAsk } from './openingAsk';
 
 /** Where the opening is, and who said so. */
@@ -43,21 +45,46 @@ export function placeOpening(sculpt: Sculpt, { opening = {} }: OpeningAsk): Outc
       usualUp: normal,
       placedBy: 'given',
       findings: isOff
-        ? [finding('OPENING_OFF_SURFACE', 'look', { movedMm: mouth.movedMm }, placeAt(mouth.atMm))]
+        ? [
+            finding(
+              'OPENING_OFF_SURFACE',
+              offStatus(mouth.movedMm),
+              { movedMm: mouth.movedMm },
+              placeAt(mouth.atMm),
+            ),
+          ]
         : [],
     });
   }
   if (sculpt.boardMm !== undefined && hasBase(sculpt)) return onBase(chain, sculpt.boardMm);
-  const atMm = highestOf(chain);
-  // At the highest point of a sculpt that is poured as it stands.
-  return good({
-    atMm,
-    normal: squared(facingAt(chain, [atMm])[0]!),
-    usualUp: [0, 0, 1],
-    placedBy: 'summit',
-    findings: [],
-  });
+  return atSummit(chain);
 }
+
+/** Depths under the highest point at which room for the opening is looked for, mm. Chosen here. */
+const DEPTHS_MM = [1, 2, 3, 5, 8, 12, 16, 20, 25, 30] as const;
+
+/** The highest place with room for what is fine by its share of the largest section, else the roomiest: the sculpt is poured as it stands. */
+function atSummit(chain: TriangleMesh): Outcome<OpeningPlace> {
+  const up: Vector = [0, 0, 1];
+  const topMm = highestOf(chain);
+  const share = RULES.openingShare.low;
+  const wishMm = diameterOfShareMm({ share, areaCm2: largestSection(chain, up).areaMm2 / 100 });
+  let best: WidestCircle | undefined;
+  for (const depthMm of DEPTHS_MM) {
+    const circle = widestCircle(sectionOf(chain, { point: [0, 0, topMm - depthMm], normal: up }));
+    if (circle !== undefined && circle.diameterMm > (best?.diameterMm ?? 0)) best = circle;
+    if (best !== undefined && best.diameterMm >= wishMm) break;
+  }
+  if (best === undefined) return bad('OPENING_NONE_FOUND');
+  const [x, y] = best.atMm;
+  const { atMm } = mouthOn(chain, { atMm: [x, y, topMm], diameterMm: 1, normal: up });
+  return good({ atMm, normal: up, usualUp: up, placedBy: 'summit', roomMm: best.diameterMm, findings: [] });
+}
+
+/** So far off, mm, it is another place: a wrong unit or zero. Chosen here. */
+const ELSEWHERE_MM = 20;
+
+export const offStatus = (movedMm: number): 'look' | 'stop' => (movedMm > ELSEWHERE_MM ? 'stop' : 'look');
 
 /** A hole whose width is not known yet faces as the surface does around it. Chosen here. */
 const PROVISIONAL_MM = 20;
@@ -78,11 +105,10 @@ function onBase(chain: TriangleMesh, boardMm: number): Outcome<OpeningPlace> {
   });
 }
 
-function highestOf({ positions: p, triangles }: TriangleMesh): Vector {
-  let best = 3 * triangles[0]!;
-  for (let c = 0; c < triangles.length; c++)
-    if (p[3 * triangles[c]! + 2]! > p[best + 2]!) best = 3 * triangles[c]!;
-  return [p[best]!, p[best + 1]!, p[best + 2]!];
+function highestOf({ positions: p, triangles }: TriangleMesh): number {
+  let best = -Infinity;
+  for (let c = 0; c < triangles.length; c++) best = Math.max(best, p[3 * triangles[c]! + 2]!);
+  return best;
 }
 
 /** Nearer to an axis than this is meant to lie along it: cos 5 degrees. Chosen here. */

@@ -26,7 +26,7 @@ import type { OpeningPlan } from './openingPlan';
 import { openingFindings } from './openingFindings';
 import { openingSizeOf, type OpeningSize } from './openingSize';
 import { cardViews, placesOf } from './places';
-import { mouthAt, placeAt, placeOpening, type OpeningPlace } from './placeOpening';
+import { mouthAt, offStatus, placeAt, placeOpening, type OpeningPlace } from './placeOpening';
 import { MM3_PER_CM3 } from '../sizeDoubts';
 import { castingThickness, webThickness, type ThicknessFound, type ThinSpot } from './thin';
 import { ventFlowOf } from './ventFlow';
@@ -149,7 +149,7 @@ function ventsOn(
     atMm: holes.map(({ atMm }) => atMm),
     findings: holes.flatMap(({ movedMm, atMm }, i) =>
       movedMm > OFF_SURFACE_MM
-        ? [finding('VENT_OFF_SURFACE', 'look', { n: i + 1, movedMm }, placeAt(atMm))]
+        ? [finding('VENT_OFF_SURFACE', offStatus(movedMm), { n: i + 1, movedMm }, placeAt(atMm))]
         : [],
     ),
   };
@@ -181,7 +181,7 @@ function fill(
   const stepMm = columnStepMm(sculpt.bounds, bench.accuracy, bench.options.voxelMm);
   const mouth = mouthAt(chain, place, size.diameterMm);
   const up = pourUp ?? place.usualUp;
-  const filling = fillingOf(chain, { mouth, up, vents, stepMm, onStep });
+  const filling = fillingOf(chain, { mouth, up, vents, stepMm, liquidCm3: size.liquidCm3, onStep });
   const search = { mouth, today: filling.up, stepMm, liquidCm3: size.liquidCm3, onStep };
   const around =
     sculpt.boardMm === undefined

@@ -40,8 +40,7 @@ export interface ThicknessFound {
   places: ThinSpot[];
 }
 
-/** Rubber thicker than this between two parts is no web. Chosen here. */
-const WEB_MOST_MM = 20;
+const WEB_MOST_MM = DEMOLD_RULES.rubberLooked.value;
 
 /** Casting: largest balls inside. Errors: those of `chooseVoxel`, `buildField`, `measureThickness`. */
 export function castingThickness(
@@ -60,7 +59,7 @@ export function castingThickness(
   return found.ok ? good(foundIn(found.value, thinMm)) : found;
 }
 
-/** Rubber in the gaps between the sculpt's own parts, up to WEB_MOST_MM. Errors: as above. */
+/** Rubber in the gaps between the sculpt's own parts, as far as DEMOLD_RULES.rubberLooked. Errors: as above. */
 export function webThickness(
   bench: MoldBench,
   base: BaseChoice,

@@ -4,7 +4,7 @@ import { sectionsOut } from '../../../src/geometry/features/demoldSections';
 import type { TriangleMesh } from '../../../src/geometry';
 import { expectClose } from '../../support/close';
 import { between, lcg } from '../../support/lcg';
-import { joined, moved, turned } from '../../support/meshTools';
+import { asFloat32, joined, moved, turned } from '../../support/meshTools';
 import { turnedVector } from '../../support/polygons';
 import { box, revolve, sphereOutline, type OutlinePoint, type Vec3 } from '../../support/shapes';
 
@@ -156,5 +156,58 @@ describe('limbs that point to the mouth', () => {
     expect(caught.map(({ kind }) => kind)).toEqual(['through']);
     expect(Math.abs(caught[0]!.reachMm - 80)).toBeLessThan(1.5);
     expect(caught[0]!.atMm[0]).toBeCloseTo(0, 6);
+  });
+});
+
+describe('prongs with flat sides that only stand beside one another', () => {
+  /** One closed block, 40 deep, with two upright prongs, 50 high, that many millimeters apart: x, z of its outline, front and back. */
+  function pronged(gapMm: number): TriangleMesh {
+    const g = gapMm / 2;
+    const low = [-50, 0, 50, 0, 50, 40, 25, 40, 25, 90, g, 90, g, 40];
+    const high = [-g, 40, -g, 90, -25, 90, -25, 40, -50, 40];
+    const outline = [...low, ...high];
+    const count = outline.length / 2;
+    const at = (y: number): number[] =>
+      Array.from({ length: count }, (_, i) => [outline[2 * i]!, y, outline[2 * i + 1]!]).flat();
+    const front = [
+      0, 1, 2, 0, 2, 3, 0, 3, 6, 0, 6, 7, 0, 7, 10, 0, 10, 11, 3, 4, 5, 3, 5, 6, 7, 8, 9, 7, 9, 10,
+    ];
+    const back = front.map((_, i) => count + front[i - (i % 3) + [0, 2, 1][i % 3]!]!);
+    const sides = Array.from({ length: count }, (_, i) => {
+      const next = (i + 1) % count;
+      return [next, i, count + i, next, count + i, count + next];
+    }).flat();
+    return {
+      positions: Float64Array.from([...at(-20), ...at(20)]),
+      triangles: Int32Array.from([...front, ...back, ...sides]),
+    };
+  }
+
+  for (const gapMm of [1, 4, 10])
+    it(`an open slot of ${gapMm} mm between them is no hole: the rubber comes out of it`, () => {
+      expect(limbsOf(pronged(gapMm), { ratio: 1.05 })).toEqual({ necked: [], caught: [] });
+    });
+
+  it('so however the block lies, and as a binary STL has it, seed 12', () => {
+    const random = lcg(12);
+    for (let n = 0; n < 12; n++) {
+      const turn = [0, 1, 2, 3].map(() => between(random, -1, 1)) as [number, number, number, number];
+      const lying = moved(turned(pronged(between(random, 1, 12)), turn), [40, 300, -70]);
+      const mesh = n % 2 === 0 ? lying : asFloat32(lying);
+      const { caught } = limbsOf(mesh, { ratio: 1.05 }, turnedVector(DOWN, turn));
+      expect(caught, `draw ${n}`).toEqual([]);
+    }
+  });
+
+  it('prongs that were modeled as bodies of their own are as free', () => {
+    const prongs = [-25, 5].map((x) => box([20, 40, 60], [x, -20, 30]));
+    expect(limbsOf(joined(block, ...prongs), { ratio: 1.05 }).caught).toEqual([]);
+  });
+
+  it('a bridge over the slot makes it one: the rubber runs under it, from the block to the bridge', () => {
+    const bridge = box([50, 40, 15], [-25, -20, 75]);
+    const { caught } = limbsOf(joined(pronged(10), bridge), { ratio: 1.05 });
+    expect(caught.map(({ kind }) => kind)).toEqual(['through']);
+    expect(Math.abs(caught[0]!.reachMm - 35)).toBeLessThan(2.6);
   });
 });
