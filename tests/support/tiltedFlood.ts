@@ -56,10 +56,3 @@ export function floodTilted(
   }
   return { trappedMm3: trapped * voxelMm ** 3, solidMm3: solid * voxelMm ** 3 };
 }
-
-const near =
-  (at: Vector, withinMm: number) =>
-  (p: Vector): boolean => {
-    const away: Vector = [p[0] - at[0], p[1] - at[1], p[2] - at[2]];
-    return dot(away, away) <= withinMm * withinMm;
-  };

@@ -28,7 +28,11 @@ export const DEMOLD_RULES = {
   castingStop: { value: 6, unit: 'mm', from: `flexible foam this thin tears on the way out; ${COMMON}` },
   castingLook: { value: 10, unit: 'mm', from: `flexible foam this thin is weak; ${COMMON}` },
   rubberStop: { value: 3, unit: 'mm', from: `silicone between two parts of the casting; ${COMMON}` },
-  rubberLooked: { value: 20, unit: 'mm', from: 'chosen here: rubber thicker than this between two parts is no web' },
+  rubberLooked: {
+    value: 20,
+    unit: 'mm',
+    from: 'chosen here: rubber thicker than this between two parts is no web',
+  },
   slenderLook: { value: 5, unit: '', from: `length over thickness of ears and fingers; ${COMMON}` },
 
   gentFactor: { value: 0.0981, unit: 'MPa', from: GENT },

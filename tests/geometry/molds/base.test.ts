@@ -198,3 +198,26 @@ describe('facets that do not join to a surface', () => {
     expect(String(problem.values.what).length).toBeGreaterThan(3);
   });
 });
+
+describe('a pipe that stands on the board', () => {
+  it('gets its skin outside and inside, and none on the board within it', () => {
+    const [outer, inner, tall, skin] = [40, 28, 60, 6];
+    const pipe = turnedBody(
+      [
+        [inner, 0],
+        [outer, 0],
+        [outer, tall],
+        [inner, tall],
+      ],
+      true,
+    );
+    const mold = moldOf(pipe, 'skin', { ...PLAIN, skinMm: skin, base: 'open' }, VOXEL);
+    // Shells outside and inside, a slab on top, and quarter rings at both upper edges (Pappus; their middles 4 r / 3 pi off the edge).
+    const quarter = (Math.PI * skin * skin) / 4;
+    const off = (4 * skin) / (3 * Math.PI);
+    const walls = Math.PI * ((outer + skin) ** 2 - outer ** 2 + inner ** 2 - (inner - skin) ** 2) * tall;
+    const top = Math.PI * (outer ** 2 - inner ** 2) * skin;
+    const edges = 2 * Math.PI * quarter * (outer + off + inner - off);
+    expectClose(partCm3(mold, 'skin'), (walls + top + edges) / 1000, 3e-3);
+  });
+});
