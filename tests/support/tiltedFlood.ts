@@ -1,4 +1,4 @@
-import { dot, type Vector } from '../../src/geometry/vector';
+import type { Vector } from '../../src/geometry/vector';
 
 /*
  * Air that a level shuts in, by voxels that stand upright along any "up": layer by layer from the top, each voxel joined to its six neighbors. A voxel whose
