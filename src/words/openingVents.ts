@@ -4,9 +4,6 @@ import { amount, counted } from './sentence';
 
 const assumed = POUR_RULES.foamViscosity;
 
-/** As the plan reckons its vents: a test holds the two together. */
-const VENT_LENGTH_MM = 15;
-
 const WHY =
   'Several small vents, one at each high spot, not a single large one: air passes, foam plugs a small hole (common practice, no source).';
 
@@ -30,7 +27,7 @@ export function ventWords({ ventFlow, ventMm }: OpeningPlan, { pour = {} }: Open
   return [
     WHY,
     air,
-    `Foam that bleeds out before it plugs: ${grams(bleed.ventG)} through a vent of ${amount(bleed.ventMm)} mm, ${grams(bleed.wideG)} through one of ${amount(bleed.wideMm)} mm (vents ${amount(VENT_LENGTH_MM)} mm long, chosen here; foam of ${known}).`,
+    `Foam that bleeds out before it plugs: ${grams(bleed.ventG)} through a vent of ${amount(bleed.ventMm)} mm, ${grams(bleed.wideG)} through one of ${amount(bleed.wideMm)} mm (vents ${amount(POUR_RULES.ventLength.value)} mm long, chosen here; foam of ${known}).`,
   ];
 }
 

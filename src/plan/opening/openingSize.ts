@@ -5,6 +5,7 @@ import {
   openingBand,
   openingOffers,
   openingVerdict,
+  POUR_RULES,
   pressureAtOpening,
   RULES,
   shareOfOpening,
@@ -39,9 +40,6 @@ export interface OpeningSize {
   findings: Problem[];
 }
 
-/** A tube and a head as a hand holds a cup over a mold. Chosen here: the figures of no source. */
-const [SPRUE_LENGTH_MM, HEAD_MM] = [50, 30];
-
 /** Errors: those of `openingBand`, `openingOffers` and `idealGasGaugeKPa`. */
 export function openingSizeOf(
   {
@@ -62,8 +60,8 @@ export function openingSizeOf(
   };
   const liquidKgM3 = assumed('liquid_density', 'kg/m3', pour.liquidKgM3, RULES.liquidDensity.value);
   const packFactor = assumed('pack', '', pour.packFactor, RULES.packFactor.value);
-  const sprueLengthMm = assumed('opening_length', 'mm', pour.sprueLengthMm, SPRUE_LENGTH_MM);
-  const headMm = assumed('head', 'mm', pour.headMm, HEAD_MM);
+  const sprueLengthMm = assumed('opening_length', 'mm', pour.sprueLengthMm, POUR_RULES.openingLength.value);
+  const headMm = assumed('head', 'mm', pour.headMm, POUR_RULES.openingHead.value);
   const ideal = idealOf(pour, { liquidKgM3, packFactor });
   if (!ideal.ok) return ideal;
   const liquidCm3 = liquidOf(pour, { liquidKgM3, packFactor, cavityCm3 });

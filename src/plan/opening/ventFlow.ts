@@ -10,8 +10,7 @@ export interface VentFlow {
   bleed?: { ventMm: number; ventG: number; wideMm: number; wideG: number };
 }
 
-/** The wide vent that is compared, mm, and the length of a vent: the rubber. Chosen here. */
-const [WIDE_MM, LENGTH_MM] = [6, 15];
+const WIDE_MM = POUR_RULES.wideVent.value;
 
 /** Undefined while it is not known how much is poured and how long it rises. Errors: those of `ventsNeeded` and `foamThroughVentG`. */
 export function ventFlowOf(
@@ -34,7 +33,7 @@ export function ventFlowOf(
   const through = (widthMm: number): Outcome<number> =>
     foamThroughVentG({
       ventMm: widthMm,
-      ventLengthMm: LENGTH_MM,
+      ventLengthMm: POUR_RULES.ventLength.value,
       gaugeKPa: idealKPa,
       riseS,
       moldedKgM3: packFactor * freeRiseKgM3,

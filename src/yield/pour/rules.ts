@@ -184,6 +184,18 @@ export const POUR_RULES = {
     unit: '',
     from: 'chosen here: more than one pair of hands and a helper can serve',
   },
+  ventLength: { value: 15, unit: 'mm', from: 'chosen here: the rubber that a vent goes through' },
+  wideVent: {
+    value: 6,
+    unit: 'mm',
+    from: 'chosen here: the single wide vent that several small ones are compared with',
+  },
+  openingLength: { value: 50, unit: 'mm', from: 'chosen here: the tube that is poured through' },
+  openingHead: {
+    value: 30,
+    unit: 'mm',
+    from: 'chosen here: liquid over it, as a hand holds a cup over a mold',
+  },
   foamViscosity: {
     value: 50,
     low: 10,
