@@ -3,6 +3,7 @@ import { pointOf, type Columns } from './columns';
 import type { Mouth } from './mouth';
 import { runsInMouth } from './openRuns';
 import type { PourColumns } from './pourColumns';
+import { eachAlone, partOf } from '../parts';
 
 /** Ceilings so nearly level that foam laps over air under them, though a level liquid would drive it out. */
 export interface FlatCeilings {
@@ -22,21 +23,17 @@ export function flatCeilings(pour: PourColumns, mouth: Mouth | undefined): FlatC
   const { body, columns, links, heights } = pour;
   const isFlat = flatRuns(pour);
   if (mouth !== undefined) for (const run of runsInMouth(columns, body.axes, mouth)) isFlat[run] = 0;
-  const parent = Int32Array.from({ length: columns.count }, (_, run) => run);
-  const partOf = (run: number): number => {
-    while (parent[run] !== run) run = parent[run] = parent[parent[run]!]!;
-    return run;
-  };
+  const parent = eachAlone(columns.count);
   const { highMm, grid } = columns;
   for (let i = 0; i < links.count; i++) {
     const [a, b] = [links.a[i]!, links.b[i]!];
     if (isFlat[a] === 0 || isFlat[b] === 0) continue;
-    if (Math.abs(highMm[a]! - highMm[b]!) < grid.stepMm / 2) parent[partOf(b)] = partOf(a);
+    if (Math.abs(highMm[a]! - highMm[b]!) < grid.stepMm / 2) parent[partOf(parent, b)] = partOf(parent, a);
   }
   const patches = new Map<number, number[]>();
   for (let run = 0; run < columns.count; run++) {
     if (isFlat[run] === 0) continue;
-    const part = partOf(run);
+    const part = partOf(parent, run);
     const patch = patches.get(part);
     if (patch === undefined) patches.set(part, [run]);
     else patch.push(run);

@@ -3,6 +3,7 @@ import { lipHeights, type Mouth } from './mouth';
 import { openRuns, runsInMouth, type VentHole } from './openRuns';
 import type { Pocket } from './pocket';
 import type { PourColumns } from './pourColumns';
+import { eachAlone, partOf } from '../parts';
 
 /**
  * What a body holds before it runs over the lowest point of its opening, mm3: the basin below that height which the opening leads into, not others behind
@@ -61,21 +62,16 @@ function basin(
   brimMm: number,
 ): (run: number) => boolean {
   const { lowMm, count } = columns;
-  const parent = new Int32Array(count);
-  for (let run = 0; run < count; run++) parent[run] = run;
-  const partOf = (run: number): number => {
-    while (parent[run] !== run) run = parent[run] = parent[parent[run]!]!;
-    return run;
-  };
+  const parent = eachAlone(count);
   for (let i = 0; i < links.count; i++) {
     const [a, b] = [links.a[i]!, links.b[i]!];
-    if (Math.max(lowMm[a]!, lowMm[b]!) >= brimMm || partOf(a) === partOf(b)) continue;
-    if (ways.isOpenBelow(i, brimMm)) parent[partOf(b)] = partOf(a);
+    if (Math.max(lowMm[a]!, lowMm[b]!) >= brimMm || partOf(parent, a) === partOf(parent, b)) continue;
+    if (ways.isOpenBelow(i, brimMm)) parent[partOf(parent, b)] = partOf(parent, a);
   }
   const basins = new Set(
     runsInMouth(columns, body.axes, mouth)
       .filter((run) => lowMm[run]! < brimMm)
-      .map(partOf),
+      .map((run) => partOf(parent, run)),
   );
-  return (run) => lowMm[run]! < brimMm && basins.has(partOf(run));
+  return (run) => lowMm[run]! < brimMm && basins.has(partOf(parent, run));
 }

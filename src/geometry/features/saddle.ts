@@ -2,6 +2,7 @@ import { pointOf, type Columns, type UprightBody } from './columns';
 import { carryMarks, windowOn, type ColumnWindow, type Stretch } from './columnWindow';
 import { highestFirst, linkRuns } from './runLinks';
 import type { Vector } from '../vector';
+import { eachAlone, partOf } from '../parts';
 
 /*
  * The height at which a pocket opens, closer than the columns tell it. Between two columns a crease of the ceiling hides: both stand higher than it, so the
@@ -111,14 +112,10 @@ interface Met {
 /** The highest level at which runs of the two sides are joined; undefined where they are not within the window. */
 function meet(columns: Columns, marks: Uint8Array): Met | undefined {
   const links = linkRuns(columns);
-  const parent = Int32Array.from({ length: columns.count }, (_, run) => run);
+  const parent = eachAlone(columns.count);
   const side = marks.slice();
-  const partOf = (run: number): number => {
-    while (parent[run] !== run) run = parent[run] = parent[parent[run]!]!;
-    return run;
-  };
   for (const link of highestFirst(links)) {
-    const [a, b] = [partOf(links.a[link]!), partOf(links.b[link]!)];
+    const [a, b] = [partOf(parent, links.a[link]!), partOf(parent, links.b[link]!)];
     if (a === b) continue;
     const both = side[a]! | side[b]!;
     if (both === (INNER | OUTER)) {
@@ -127,7 +124,7 @@ function meet(columns: Columns, marks: Uint8Array): Met | undefined {
       const levelMm = links.levelMm[link]!;
       // The run at the meeting stands on the crease, or beside it on either slope: it belongs to neither.
       const isSure = (r: number): boolean => columns.highMm[r]! > levelMm;
-      return { levelMm, run, marks: marks.map((_, r) => (isSure(r) ? side[partOf(r)]! : NEITHER)) };
+      return { levelMm, run, marks: marks.map((_, r) => (isSure(r) ? side[partOf(parent, r)]! : NEITHER)) };
     }
     parent[b] = a;
     side[a] = both;

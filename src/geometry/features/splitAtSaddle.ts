@@ -1,6 +1,7 @@
 import { SAME_HEIGHT_MM, type Pocket, type RunHeights } from './pocket';
 import type { RunLinks } from './runLinks';
 import type { Ways } from './wallBetween';
+import { eachAlone, partOf } from '../parts';
 
 /**
  * Two chimneys on one level lid open at the very same height: the sweep joins them over the lid before either is open. What hangs together strictly above
@@ -13,11 +14,7 @@ export function splitAtSaddle(
 ): Pocket[] {
   const { runs, saddleMm } = pocket;
   const placeOf = new Map(Array.from(runs, (run, i) => [run, i] as const));
-  const parent = Int32Array.from(runs.keys());
-  const partOf = (i: number): number => {
-    while (parent[i] !== i) i = parent[i] = parent[parent[i]!]!;
-    return i;
-  };
+  const parent = eachAlone(runs.length);
   /** Links at the height itself, from one of the runs to the lid. */
   const exits = new Map<number, { innerRun: number; outerRun: number }>();
   for (let link = 0; link < links.count; link++) {
@@ -28,10 +25,10 @@ export function splitAtSaddle(
       if (
         a !== undefined &&
         b !== undefined &&
-        partOf(a) !== partOf(b) &&
+        partOf(parent, a) !== partOf(parent, b) &&
         (ways?.topMm(link) ?? levelMm) > saddleMm + SAME_HEIGHT_MM
       )
-        parent[partOf(b)] = partOf(a);
+        parent[partOf(parent, b)] = partOf(parent, a);
     } else if (a !== undefined && b === undefined)
       exits.set(a, { innerRun: links.a[link]!, outerRun: links.b[link]! });
     else if (b !== undefined && a === undefined)
@@ -39,8 +36,8 @@ export function splitAtSaddle(
   }
   const parts = new Map<number, number[]>();
   for (let i = 0; i < runs.length; i++) {
-    const part = parts.get(partOf(i));
-    if (part === undefined) parts.set(partOf(i), [i]);
+    const part = parts.get(partOf(parent, i));
+    if (part === undefined) parts.set(partOf(parent, i), [i]);
     else part.push(i);
   }
   if (parts.size < 2) return [pocket];

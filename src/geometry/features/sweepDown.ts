@@ -1,6 +1,7 @@
 import { highestFirst, type RunLinks } from './runLinks';
 import type { Ways } from './wallBetween';
 import { lowerLinks } from './lowerLinks';
+import { eachAlone, partOf } from '../parts';
 import { splitAtSaddle } from './splitAtSaddle';
 import { SAME_HEIGHT_MM, type OpenRuns, type Pocket, type Pockets, type RunHeights } from './pocket';
 
@@ -94,8 +95,7 @@ interface Parts {
 }
 
 const newParts = (heights: RunHeights): Parts => {
-  const each = new Int32Array(heights.count);
-  for (let run = 0; run < each.length; run++) each[run] = run;
+  const each = eachAlone(heights.count);
   return {
     heights,
     parent: each,
@@ -104,12 +104,6 @@ const newParts = (heights: RunHeights): Parts => {
     isOpen: new Uint8Array(heights.count),
   };
 };
-
-/** The run that stands for the part. Path halving. */
-function partOf(parent: Int32Array, run: number): number {
-  while (parent[run] !== run) run = parent[run] = parent[parent[run]!]!;
-  return run;
-}
 
 function unite({ parent, size, isOpen, nextRun }: Parts, a: number, b: number): void {
   const [large, small] = size[a]! >= size[b]! ? [a, b] : [b, a];

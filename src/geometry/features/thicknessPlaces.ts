@@ -1,3 +1,4 @@
+import { partOf } from '../parts';
 import type { Balls } from './thicknessRoom';
 import { measureReach } from './thicknessReach';
 import { nearestSample, sampleCells, type Neighbors } from './thicknessNeighbors';
@@ -129,10 +130,6 @@ function valleys(
   order.forEach((s, n) => (rank[s] = n));
   // Parent of a sample in its valley; a bottom is its own. -1: not taken up yet.
   const parent = new Int32Array(thicknessMm.length).fill(-1);
-  const bottomOf = (s: number): number => {
-    while (parent[s] !== s) s = parent[s] = parent[parent[s]!]!;
-    return s;
-  };
   // Area of the thin region of a valley.
   const thinMm2 = Float64Array.from(samples.areaMm2);
   const isPit = (bottom: number, levelMm: number): boolean =>
@@ -145,7 +142,7 @@ function valleys(
     for (const { start, list } of [neighbors, links])
       for (let m = start[s]!; m < start[s + 1]!; m++) {
         if (parent[list[m]!] === -1) continue;
-        const [here, there] = [bottomOf(s), bottomOf(list[m]!)];
+        const [here, there] = [partOf(parent, s), partOf(parent, list[m]!)];
         if (here === there) continue;
         const [deep, shallow] = rank[there]! < rank[here]! ? [there, here] : [here, there];
         if (isPit(deep, level)) parent[deep] = shallow;
@@ -155,7 +152,7 @@ function valleys(
         }
       }
   }
-  for (const s of order) parent[s] = bottomOf(s);
+  for (const s of order) parent[s] = partOf(parent, s);
   return parent;
 }
 

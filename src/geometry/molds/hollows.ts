@@ -1,3 +1,4 @@
+import { eachAlone, partOf } from '../parts';
 import type { TriangleMesh } from '../triangleMesh';
 
 /** Rounding of a height on the board. */
@@ -48,21 +49,14 @@ function partsOf(
   vertices: number,
   isOn: (v: number) => boolean,
 ): (t: number) => number {
-  const parent = Int32Array.from({ length: vertices }, (_, v) => v);
-  const root = (v: number): number => {
-    let at = v;
-    while (parent[at] !== at) {
-      parent[at] = parent[parent[at]!]!;
-      at = parent[at]!;
-    }
-    return at;
-  };
+  const parent = eachAlone(vertices);
   const cornerOff = (t: number): number => [0, 1, 2].map((e) => triangles[t + e]!).find((v) => !isOn(v))!;
   for (const t of standing) {
-    const first = root(cornerOff(t));
-    for (let e = 0; e < 3; e++) if (!isOn(triangles[t + e]!)) parent[root(triangles[t + e]!)] = first;
+    const first = partOf(parent, cornerOff(t));
+    for (let e = 0; e < 3; e++)
+      if (!isOn(triangles[t + e]!)) parent[partOf(parent, triangles[t + e]!)] = first;
   }
-  return (t) => root(cornerOff(t));
+  return (t) => partOf(parent, cornerOff(t));
 }
 
 /** Volume between a facet and the board, signed by how it faces: its mean height times its plan (divergence theorem). */
