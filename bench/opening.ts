@@ -14,10 +14,10 @@ import {
   readScan,
   standSculpt,
   type Sculpt,
-  type TriangleMesh,
 } from '../src/geometry';
 import { makeSolid } from '../src/geometry/solids';
 import { openMoldBench, planOpening } from '../src/plan';
+import { quartered } from '../tests/support/meshTools';
 import { median, verdict } from './report';
 
 /** Traps, vents and thickness of the sample head, its facets in four, at 1 mm, the search for its best way up, and the whole plan. */
@@ -39,7 +39,7 @@ const opened = openMoldBench(scan.value, { up: '+y', taped: [{ along: 'tall', le
 if (!opened.ok) throw new Error(opened.problem.code);
 const { bench } = opened.value;
 const sculpt = stood();
-const chain = inFour(sculpt.chain!);
+const chain = quartered(sculpt.chain!);
 console.log(`${chain.triangles.length / 3} triangles`);
 const [low, high] = [sculpt.bounds.min, sculpt.bounds.max];
 const mouth = mouthOn(chain, {
@@ -109,26 +109,4 @@ function stood(): Sculpt {
   const found = standSculpt(bench.settled.solid, 'open');
   if (!found.ok || found.value.chain === undefined) throw new Error('opening: expected a sculpt');
   return found.value;
-}
-
-/** Every facet in four, its corners where they were. */
-function inFour({ positions, triangles }: TriangleMesh): TriangleMesh {
-  const points = [...positions];
-  const middles = new Map<number, number>();
-  const middle = (a: number, b: number): number => {
-    const key = Math.min(a, b) * 2 ** 26 + Math.max(a, b);
-    const known = middles.get(key);
-    if (known !== undefined) return known;
-    const at = points.length / 3;
-    for (const k of [0, 1, 2]) points.push((positions[3 * a + k]! + positions[3 * b + k]!) / 2);
-    middles.set(key, at);
-    return at;
-  };
-  const facets: number[] = [];
-  for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!];
-    const [ab, bc, ca] = [middle(a, b), middle(b, c), middle(c, a)];
-    facets.push(a, ab, ca, ab, b, bc, ca, bc, c, ab, bc, ca);
-  }
-  return { positions: Float64Array.from(points), triangles: Int32Array.from(facets) };
 }

@@ -142,3 +142,28 @@ export function withoutRings(mesh: TriangleMesh, vertex: number, rings: number):
     triples.filter((t) => !t.some((v) => inside.has(v))),
   );
 }
+
+/** Every triangle in four, its corners where they were: the same body. */
+export function quartered(mesh: TriangleMesh): TriangleMesh {
+  const positions = [...mesh.positions];
+  const made = new Map<number, number>();
+  const middle = (a: number, b: number): number => {
+    const key = Math.min(a, b) * mesh.positions.length + Math.max(a, b);
+    if (!made.has(key)) {
+      made.set(key, positions.length / 3);
+      for (let k = 0; k < 3; k++)
+        positions.push((mesh.positions[3 * a + k]! + mesh.positions[3 * b + k]!) / 2);
+    }
+    return made.get(key)!;
+  };
+  const triples = trianglesOf(mesh).flatMap(([a, b, c]): Triple[] => {
+    const [ab, bc, ca] = [middle(a, b), middle(b, c), middle(c, a)];
+    return [
+      [a, ab, ca],
+      [ab, b, bc],
+      [ca, bc, c],
+      [ab, bc, ca],
+    ];
+  });
+  return withTriangles({ positions: Float64Array.from(positions), triangles: mesh.triangles }, triples);
+}

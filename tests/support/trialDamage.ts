@@ -1,7 +1,16 @@
 import type { TriangleMesh } from '../../src/geometry';
 import { direction, upTo, type Random } from './draws';
 import { between } from './lcg';
-import { damaged, joined, moved, scaled, trianglesOf, withTriangles, type Triple } from './meshTools';
+import {
+  damaged,
+  joined,
+  moved,
+  scaled,
+  trianglesOf,
+  withTriangles,
+  type Triple,
+  quartered,
+} from './meshTools';
 import { box } from './shapes';
 
 /** What happens to a body on its way to a scan. */
@@ -30,30 +39,6 @@ function quarteredAtRandom(mesh: TriangleMesh, random: Random): TriangleMesh {
   let result = mesh;
   for (let times = upTo(random, 0, Math.max(0, most)); times > 0; times--) result = quartered(result);
   return result;
-}
-
-function quartered(mesh: TriangleMesh): TriangleMesh {
-  const positions = [...mesh.positions];
-  const made = new Map<number, number>();
-  const middle = (a: number, b: number): number => {
-    const key = Math.min(a, b) * mesh.positions.length + Math.max(a, b);
-    if (!made.has(key)) {
-      made.set(key, positions.length / 3);
-      for (let k = 0; k < 3; k++)
-        positions.push((mesh.positions[3 * a + k]! + mesh.positions[3 * b + k]!) / 2);
-    }
-    return made.get(key)!;
-  };
-  const triples = trianglesOf(mesh).flatMap(([a, b, c]): Triple[] => {
-    const [ab, bc, ca] = [middle(a, b), middle(b, c), middle(c, a)];
-    return [
-      [a, ab, ca],
-      [ab, b, bc],
-      [ca, bc, c],
-      [ab, bc, ca],
-    ];
-  });
-  return withTriangles({ positions: Float64Array.from(positions), triangles: mesh.triangles }, triples);
 }
 
 /** Without its flat base; without what lies wholly in the lowest `share` of its height where there is none. */

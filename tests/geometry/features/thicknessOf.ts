@@ -7,7 +7,7 @@ import {
   type TriangleMesh,
 } from '../../../src/geometry';
 import type { ThicknessOptions } from '../../../src/geometry/features/thickness';
-import { damaged, withTriangles, type Triple, trianglesOf } from '../../support/meshTools';
+import { damaged, quartered } from '../../support/meshTools';
 import { measured } from '../../support/measured';
 import { lcg } from '../../support/lcg';
 import { valueOf } from '../../support/outcome';
@@ -57,27 +57,4 @@ export function finely(mesh: TriangleMesh, times: number): TriangleMesh {
   let result = mesh;
   for (let n = 0; n < times; n++) result = quartered(result);
   return result;
-}
-
-function quartered(mesh: TriangleMesh): TriangleMesh {
-  const points = [...mesh.positions];
-  const made = new Map<string, number>();
-  const middle = (a: number, b: number): number => {
-    const key = a < b ? `${a} ${b}` : `${b} ${a}`;
-    if (!made.has(key)) {
-      made.set(key, points.length / 3);
-      for (let k = 0; k < 3; k++) points.push((mesh.positions[3 * a + k]! + mesh.positions[3 * b + k]!) / 2);
-    }
-    return made.get(key)!;
-  };
-  const triples = trianglesOf(mesh).flatMap(([a, b, c]): Triple[] => {
-    const [ab, bc, ca] = [middle(a, b), middle(b, c), middle(c, a)];
-    return [
-      [a, ab, ca],
-      [ab, b, bc],
-      [ca, bc, c],
-      [ab, bc, ca],
-    ];
-  });
-  return withTriangles({ positions: Float64Array.from(points), triangles: mesh.triangles }, triples);
 }
