@@ -1,4 +1,4 @@
-import { collectCrossings, sortByLine, type Lattice } from '../measure/lineCrossings';
+import { collectCrossings, noCrossings, sortByLine, type Lattice } from '../measure/lineCrossings';
 import { coordinatesAlong, planeFrame, rangeOf } from '../measure/planeFrame';
 import type { TriangleMesh } from '../triangleMesh';
 import { dot, type Vector } from '../vector';
@@ -177,13 +177,7 @@ function latticeOf({ u0, v0, stepMm, columns, rows }: ColumnGrid): Lattice {
     spacing: stepMm,
     columns,
     rows,
-    found: {
-      line: new Int32Array(1 << 15),
-      x: new Float64Array(1 << 15),
-      sign: new Int8Array(1 << 15),
-      triangle: new Int32Array(1 << 15),
-      count: 0,
-    },
+    found: noCrossings(),
   };
 }
 

@@ -39,13 +39,7 @@ export function makeLattice({ min, max }: Bounds, axis: Axis, across: number): L
     z0: min[kz]! + OFFSET * spacing,
     columns: Math.floor(sizeY / spacing - OFFSET) + 2,
     rows: Math.floor(sizeZ / spacing - OFFSET) + 2,
-    found: {
-      line: new Int32Array(1 << 15),
-      x: new Float64Array(1 << 15),
-      sign: new Int8Array(1 << 15),
-      triangle: new Int32Array(1 << 15),
-      count: 0,
-    },
+    found: noCrossings(),
   };
 }
 
@@ -57,6 +51,14 @@ export interface Crossings {
   triangle: Int32Array;
   count: number;
 }
+
+export const noCrossings = (): Crossings => ({
+  line: new Int32Array(1 << 15),
+  x: new Float64Array(1 << 15),
+  sign: new Int8Array(1 << 15),
+  triangle: new Int32Array(1 << 15),
+  count: 0,
+});
 
 /** One pass over the triangles for all lattices. */
 export function collectCrossings(
