@@ -84,6 +84,7 @@ export { findAirTraps, ROUGHNESS_MM3, type AirTrap, type AirTraps, type TrapWish
 export {
   degreesBetween,
   MOST_TILT_DEGREES,
+  VENT_MM3,
   searchAttitude,
   type Attitude,
   type AttitudeWish,

@@ -31,7 +31,7 @@ export interface AttitudeWish {
 export const MOST_TILT_DEGREES = 60;
 
 /** A vent is worth this much air: chosen here, so that a liter less air is not bought with a dozen vents. */
-const VENT_MM3 = 1000;
+export const VENT_MM3 = 1000;
 
 /** Attitudes nearer to each other than this are one: chosen here. */
 const APART_DEGREES = 20;

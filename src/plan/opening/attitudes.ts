@@ -1,4 +1,12 @@
-import { degreesBetween, searchAttitude, type Mouth, type TriangleMesh, type Vector } from '../../geometry';
+import {
+  degreesBetween,
+  searchAttitude,
+  VENT_MM3,
+  type Mouth,
+  type TriangleMesh,
+  type Vector,
+} from '../../geometry';
+import { MM3_PER_CM3 } from '../sizeDoubts';
 import { fillingOf, LEAST_TRAP_MM3, type LevelFill } from './filling';
 
 /** Directions that are tried over the part of the sphere that keeps the opening usable. Chosen here: about 4 degrees apart. */
@@ -45,6 +53,6 @@ export function bestAttitudes(
 /** A level ceiling keeps so much air under foam, mm over its area: filled to a level it would keep none. Chosen here. */
 const LEVEL_MM = 1;
 
-/** What speaks against a way up, in cubic centimeters: air, one for every vent it asks for, and the air foam leaves under level ceilings. */
+/** What speaks against a way up, in cubic centimeters: air, that of the search for every vent it asks for, and the air foam leaves under level ceilings. */
 export const attitudeScore = ({ trappedCm3, traps, flat }: LevelFill): number =>
-  trappedCm3.value + traps.length + (LEVEL_MM / 10) * flat.areaCm2;
+  trappedCm3.value + (VENT_MM3 / MM3_PER_CM3) * traps.length + (LEVEL_MM / 10) * flat.areaCm2;

@@ -30,7 +30,7 @@ export interface OpeningPlace {
 const ABOVE_BOARD_MM = 0.5;
 
 /** A given place this far off the surface, mm, is told. Chosen here: what a tape misses. */
-const OFF_SURFACE_MM = 2;
+export const OFF_SURFACE_MM = 2;
 
 /** Errors: OPENING_NONE_FOUND where the base has no room. */
 export function placeOpening(sculpt: Sculpt, { opening = {} }: OpeningAsk): Outcome<OpeningPlace> {

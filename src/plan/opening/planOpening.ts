@@ -6,6 +6,7 @@ import {
   openToSky,
   watched,
   type BaseChoice,
+  type Mouth,
   type Sculpt,
   type TriangleMesh,
   type Vector,
@@ -26,7 +27,7 @@ import type { OpeningPlan } from './openingPlan';
 import { openingFindings } from './openingFindings';
 import { openingSizeOf, type OpeningSize } from './openingSize';
 import { cardViews, placesOf } from './places';
-import { mouthAt, offStatus, placeAt, placeOpening, type OpeningPlace } from './placeOpening';
+import { mouthAt, OFF_SURFACE_MM, offStatus, placeAt, placeOpening, type OpeningPlace } from './placeOpening';
 import { MM3_PER_CM3 } from '../sizeDoubts';
 import { castingThickness, webThickness, type ThicknessFound, type ThinSpot } from './thin';
 import { ventFlowOf } from './ventFlow';
@@ -60,18 +61,22 @@ export function planOpening(bench: MoldBench, ask: OpeningAsk = {}): Outcome<Ope
     ask,
   );
   if (!size.ok) return size;
+  const mouth = mouthAt(chain, place.value, size.value.diameterMm);
   const filled = watched(
     part(bench, 0, SHARES.fill),
     [0, 1],
     ask.searchUp === true ? 1.6 * DIRECTIONS : 30,
     (onStep) =>
-      fill(bench, { sculpt, chain, place: place.value, size: size.value, vents: vents.atMm, onStep }, ask),
+      fill(
+        bench,
+        { sculpt, chain, mouth, place: place.value, size: size.value, vents: vents.atMm, onStep },
+        ask,
+      ),
   );
   if (filled === undefined) return bad('STOPPED');
   const thick = thicknessOf(bench, base, sculpt, ask);
   if (!thick.ok) return thick;
   const { casting, rubber } = thick.value;
-  const mouth = mouthAt(chain, place.value, size.value.diameterMm);
   const demold = watched(part(bench, SHARES.rubber, 1), [0, 1], 150, (onStep) =>
     demoldOf({ chain, mouth, thin: casting?.places ?? [] }, ask, onStep),
   );
@@ -155,9 +160,6 @@ function ventsOn(
   };
 }
 
-/** As for the opening: what a tape misses. */
-const OFF_SURFACE_MM = 2;
-
 interface Filled {
   filling: LevelFill;
   best?: LevelFill[];
@@ -170,6 +172,7 @@ function fill(
   at: {
     sculpt: Sculpt;
     chain: TriangleMesh;
+    mouth: Mouth;
     place: OpeningPlace;
     size: OpeningSize;
     vents: readonly Vector[];
@@ -177,9 +180,8 @@ function fill(
   },
   { pourUp, searchUp }: OpeningAsk,
 ): Filled {
-  const { sculpt, chain, place, size, vents, onStep } = at;
+  const { sculpt, chain, mouth, place, size, vents, onStep } = at;
   const stepMm = columnStepMm(sculpt.bounds, bench.accuracy, bench.options.voxelMm);
-  const mouth = mouthAt(chain, place, size.diameterMm);
   const up = pourUp ?? place.usualUp;
   const filling = fillingOf(chain, { mouth, up, vents, stepMm, liquidCm3: size.liquidCm3, onStep });
   const search = { mouth, today: filling.up, stepMm, liquidCm3: size.liquidCm3, onStep };
