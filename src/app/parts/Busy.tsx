@@ -17,8 +17,8 @@ export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
   const shown = useHeld(job !== undefined);
   if (job !== undefined && shown) {
     const bar = <Bar what={words(ticket, job)} job={job} onCancel={bench.cancel} />;
-    // Molds take seconds and nobody has to wait for them to go on: their bar lies over the page and moves nothing.
-    return job === ticket.mold ? <div className="over">{bar}</div> : bar;
+    // Once there is a ticket to work on, the bar lies over the page and moves nothing: on a slow machine a measure takes seconds too.
+    return job === reading ? bar : <div className="over">{bar}</div>;
   }
   const cancelled = [size, pourNow(ticket), pictureNow(ticket), moldNow(ticket)].some(
     ({ state }) => state === 'cancelled',
