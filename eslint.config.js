@@ -12,7 +12,7 @@ export default tseslint.config(
     rules: {
       // A checked index or a just-made entry: the reader sees it, noUncheckedIndexedAccess can not.
       '@typescript-eslint/no-non-null-assertion': 'off',
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', ignoreRestSiblings: true }],
       '@typescript-eslint/switch-exhaustiveness-check': 'error',
       '@typescript-eslint/consistent-type-imports': 'error',
       'max-lines': ['error', { max: 300, skipBlankLines: false, skipComments: false }],

@@ -1,29 +1,41 @@
 import { readFileSync } from 'node:fs';
+import { hostname } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { buildStamp } from './scripts/app/buildStamp.ts';
+import { contentPolicy, readPolicy } from './scripts/app/contentPolicy.ts';
+import { hostHeaders } from './scripts/app/hostHeaders.ts';
+import { offlineCopy } from './scripts/app/offlineCopy.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
   version: string;
 };
 
-/** Without these two a page may not share memory between its threads; it then works with one. */
-const headers = {
-  'Cross-Origin-Opener-Policy': 'same-origin',
-  'Cross-Origin-Embedder-Policy': 'require-corp',
-};
+const stamp = buildStamp(version);
+const policy = await readPolicy(here);
 
 export default defineConfig({
   root: 'src/app',
   base: './',
-  publicDir: false,
-  plugins: [react()],
+  publicDir: 'public',
+  plugins: [
+    react(),
+    contentPolicy(policy),
+    hostHeaders(policy),
+    stamp.plugin,
+    offlineCopy(stamp.serviceWorkerFile),
+  ],
   define: { __APP_VERSION__: JSON.stringify(version) },
   worker: { format: 'es' },
   // The samples lie beside src/app, not in it.
-  server: { host: '127.0.0.1', headers, fs: { allow: [here] } },
-  preview: { host: '127.0.0.1', headers },
+  server: { host: '127.0.0.1', fs: { allow: [here] } },
+  preview: {
+    host: '127.0.0.1',
+    // A phone may ask for this machine by its name; by its number it may always.
+    allowedHosts: [hostname().toLowerCase(), `${hostname().toLowerCase()}.local`],
+  },
   build: {
     outDir: '../../dist/app',
     emptyOutDir: true,

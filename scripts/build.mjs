@@ -7,6 +7,15 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
+/** https://opensource.org/license/isc-license-txt */
+const ISC = `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted, provided that the above
+copyright notice and this permission notice appear in all copies.
+
+THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF
+MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT, INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES
+WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR IN
+CONNECTION WITH THE USE OR PERFORMANCE OF THIS SOFTWARE.`;
+
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const common = {
@@ -70,8 +79,15 @@ function licencesOf(results) {
       const text =
         file !== undefined && existsSync(join(folder, file))
           ? readFileSync(join(folder, file), 'utf8')
-          : 'no licence file';
+          : namedLicence(folder);
       return `${name}\n${'='.repeat(name.length)}\n\n${text.trim()}\n`;
     })
     .join('\n\n');
+}
+
+/** Of a package that names its licence and holds no file of it. Only the licences whose text is known here. */
+function namedLicence(folder) {
+  const { license, author } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  if (license !== 'ISC') throw new Error(`${folder} has no licence file: write the text of ${license} here`);
+  return `ISC License\n\nCopyright (c) ${typeof author === 'string' ? author : author?.name}\n\n${ISC}`;
 }

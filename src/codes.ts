@@ -1,59 +1,7 @@
 /** Every code of a problem, by what it is about. A new code is one line here and one sentence in `words/`. */
+import type { MeshCode } from './meshCodes';
 
-/** Codes about files and meshes. The words are fixed by the command-line contract: add none. */
-export const MESH_CODES = [
-  'BAD_INDEX',
-  'BAD_NUMBER',
-  'BAD_POLYGON',
-  'BAD_REFERENCE',
-  'BAD_TRANSFORM',
-  'BAD_UNIT',
-  'COORD_RANGE',
-  'CORRUPT_ARCHIVE',
-  'COUNT_MISMATCH',
-  'CYCLE',
-  'DEGENERATE_FACES',
-  'DEGENERATE_ONLY',
-  'DUPLICATE_FACES',
-  'EMPTY_FILE',
-  'ENCODING',
-  'ENDIAN',
-  'FAR_FROM_ORIGIN',
-  'IGNORED_ELEMENTS',
-  'INDEX_OUT_OF_RANGE',
-  'INSIDE_OUT',
-  'MIRRORED',
-  'MULTI_SHELL',
-  'NESTED_SHELL',
-  'NON_MANIFOLD',
-  'NON_PLANAR',
-  'NORMAL_MISMATCH',
-  'NOT_A_MESH',
-  'NOT_CLOSED',
-  'NOT_ORIENTED',
-  'NO_TRIANGLES',
-  'PRECISION',
-  'REPAIRED',
-  'SELF_INTERSECT',
-  'SLIVERS',
-  'SYNTAX',
-  'THIN',
-  'TOO_LARGE',
-  'TOO_SMALL',
-  'TRAILING_DATA',
-  'TRUNCATED',
-  'T_JUNCTION',
-  'UNITS_SUSPECT',
-  'UNSAFE_ARCHIVE',
-  'UNSAFE_XML',
-  'UNSUPPORTED_ENCODING',
-  'UNSUPPORTED_FEATURE',
-  'UNSUPPORTED_FORMAT',
-  'WELDED',
-  'WINDING_CONFLICT',
-  'WRONG_FORMAT',
-  'ZERO_VOLUME',
-] as const;
+export * from './meshCodes';
 
 /** Codes about the pour: what goes into the cup and what comes of it. */
 export const YIELD_CODES = [
@@ -90,6 +38,10 @@ export const PLAN_CODES = [
   'CUT_AWAY',
   'CUT_EMPTY',
   'FLOOR_FOUND',
+  'PIECE_LEFT_OUT',
+  'PIECES_TAKEN',
+  'PIECE_LOST',
+  'NOTHING_LEFT',
   'STOPPED',
   'VOXEL_TOO_SMALL',
   'VOXEL_TOO_LARGE',
@@ -248,7 +200,26 @@ export const CALL_CODES = [
   'CARD_UNKNOWN',
 ] as const;
 
-export type MeshCode = (typeof MESH_CODES)[number];
+/** Codes of the book of past pours: slips of the pen, rows and lists that cannot be read. */
+// prettier-ignore
+export const BOOK_CODES = [
+  'BOOK_CASTING_OVER', 'BOOK_OUNCES', 'BOOK_POUNDS', 'BOOK_FAHRENHEIT', 'BOOK_SIDES_SWAPPED',
+  'BOOK_SUM_OFF', 'BOOK_BALANCE_OFF', 'BOOK_LEFT_OUT', 'BOOK_ROW_UNREAD', 'BOOK_ROW_THERE',
+  'BOOK_NOT_A_LIST', 'BOOK_LIST_BROKEN', 'BOOK_CELL_UNREAD', 'BOOK_COLUMN_UNKNOWN',
+] as const;
+
+/** Codes about what the app keeps in the browser. */
+export const STORE_CODES = [
+  'STORE_FULL',
+  'STORE_REFUSED',
+  'STORE_NEWER',
+  'STORE_LOST',
+  'STORE_FAILED',
+  'PIECE_GONE',
+  'SCAN_GONE',
+  'WORDS_UNREAD',
+] as const;
+
 export type YieldCode = (typeof YIELD_CODES)[number];
 export type PlanCode = (typeof PLAN_CODES)[number];
 export type CallCode = (typeof CALL_CODES)[number];
@@ -258,6 +229,8 @@ export type WarmthCode = (typeof WARMTH_CODES)[number];
 export type CheckCode = (typeof CHECK_CODES)[number];
 export type PourCode = (typeof POUR_CODES)[number];
 export type OpeningCode = (typeof OPENING_CODES)[number];
+export type StoreCode = (typeof STORE_CODES)[number];
+export type BookCode = (typeof BOOK_CODES)[number];
 export type Code =
   | MeshCode
   | YieldCode
@@ -268,4 +241,6 @@ export type Code =
   | CheckCode
   | WarmthCode
   | PourCode
-  | OpeningCode;
+  | OpeningCode
+  | StoreCode
+  | BookCode;

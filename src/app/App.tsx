@@ -1,86 +1,52 @@
-import { useReducer } from 'react';
-import { Batch } from './batch/Batch';
-import { batchMarks } from './batch/marks';
-import { Measure } from './measure/Measure';
-import { Mold } from './mold/Mold';
-import { chosenNow } from './mold/chosen';
-import { moldMarks } from './mold/marks';
-import { measureMarks } from './measure/marks';
-import { Busy } from './parts/Busy';
-import { Head } from './parts/Head';
-import { Rail } from './parts/Rail';
-import type { Mark } from './parts/StatusMark';
-import { pourNow, sizeNow } from './ticket/now';
-import { ticketReducer } from './ticket/reducer';
-import { newTicket } from './ticket/state';
-import { useEngine } from './ticket/useEngine';
-import { cardOf } from './ticket/wishes';
-import { useAskBeforeLeaving } from './ticket/useAskBeforeLeaving';
-import { hasWork } from './ticket/hasWork';
-import { useFileDrop } from './parts/useFileDrop';
-import { useFocusKept } from './parts/useFocusKept';
-import { announce } from './words/announce';
-import { announceMold } from './words/announceMold';
-import { announceOpening } from './words/announceOpening';
-import { worstMark } from './words/statuses';
+import { lazy, Suspense } from 'react';
+import { useRoute } from './useRoute';
+import { UpdateBar } from './offline/UpdateBar';
+import { FaultBoundary } from './parts/FaultBoundary';
+import { Foot } from './shop/Foot';
+import { ShopContext } from './shop/shopContext';
+import { StoreTrouble } from './shop/StoreTrouble';
+import { useOpenShop } from './shop/useOpenShop';
+import { Shelf } from './shelf/Shelf';
+import type { Route, ShopChoice } from './route';
+import type { Way } from './useRoute';
 
+const TicketPage = lazy(() =>
+  import('./ticket/TicketPage').then((loaded) => ({ default: loaded.TicketPage })),
+);
+
+const ShopBook = lazy(() => import('./book/ShopBook').then((loaded) => ({ default: loaded.ShopBook })));
+
+/** The Shelf, the shop's Book, or one piece's ticket. */
 export function App() {
-  const [ticket, dispatch] = useReducer(ticketReducer, undefined, newTicket);
-  const bench = useEngine(ticket, dispatch);
-  useFocusKept();
-  useFileDrop(bench.open);
-  useAskBeforeLeaving(hasWork(ticket));
-  const steps = [
-    {
-      id: 'measure',
-      name: 'Measure',
-      mark: stepMark(sizeNow(ticket).state === 'answered', measureMarks(ticket)),
-    },
-    {
-      id: 'mold',
-      name: 'Mold',
-      mark: stepMark(chosenNow(ticket).state === 'answered', moldMarks(ticket)),
-    },
-    {
-      id: 'batch',
-      name: 'Batch',
-      mark: stepMark(pourNow(ticket).state === 'answered', Object.values(batchMarks(ticket, cardOf(ticket)))),
-    },
-  ];
+  const way = useRoute();
+  const shop = useOpenShop(way.shop);
+  const { route } = way;
   return (
-    <>
-      <a className="skip" href="#measure">
-        Skip to the ticket
+    <ShopContext value={shop}>
+      <a className="skip" href="#main">
+        Skip to the {PLACE[placeOf(route)]}
       </a>
-      <div className="page">
-        <Rail steps={steps} />
-        <main className="ticket">
-          <Head ticket={ticket} />
-          <Busy ticket={ticket} bench={bench} />
-          <Measure ticket={ticket} dispatch={dispatch} bench={bench} />
-          <Mold ticket={ticket} dispatch={dispatch} bench={bench} />
-          <Batch ticket={ticket} dispatch={dispatch} bench={bench} />
-        </main>
-      </div>
-      <footer className="foot">
-        <p>Risewright {__APP_VERSION__}</p>
-        <p>Nothing leaves this device.</p>
-      </footer>
-      <p className="sr" role="status" aria-live="polite">
-        {announce(ticket)}
-      </p>
-      <div className="sr" role="status" aria-live="polite">
-        {announceMold(ticket)}
-      </div>
-      <div className="sr" role="status" aria-live="polite">
-        {announceOpening(ticket)}
-      </div>
-    </>
+      <UpdateBar />
+      <StoreTrouble />
+      <FaultBoundary key={'piece' in route ? route.piece : route.at}>
+        <Suspense fallback={<p className="then">Loading …</p>}>
+          <Screen way={way} choice={shop.choice} />
+        </Suspense>
+      </FaultBoundary>
+      <Foot />
+    </ShopContext>
   );
 }
 
-/** A step with no answer is open, unless something stops it. */
-function stepMark(answered: boolean, marks: readonly Mark[]): Mark {
-  if (marks.includes('stop')) return 'stop';
-  return answered ? worstMark(marks) : 'open';
+function Screen({ way, choice }: { way: Way; choice: ShopChoice }) {
+  const { route } = way;
+  if (route.at === 'shelf') return <Shelf key={choice} way={way} />;
+  if (route.at === 'shopBook') return <ShopBook key={choice} way={way} />;
+  return <TicketPage key={`${choice} ${route.piece}`} way={way} piece={route.piece} at={route.at} />;
 }
+
+type Place = 'shelf' | 'shopBook' | 'ticket';
+
+const PLACE: Readonly<Record<Place, string>> = { shelf: 'Shelf', shopBook: 'Book', ticket: 'ticket' };
+
+const placeOf = (route: Route): Place => ('piece' in route ? 'ticket' : route.at);

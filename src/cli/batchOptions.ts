@@ -109,7 +109,7 @@ function scaleOf(shop: Shop | undefined): Pick<FoamAndChoices, 'scaleStepG' | 's
   const { stepG, maxG } = shop.scale;
   return {
     scaleStepG: { value: stepG, from: 'given' },
-    ...(Number.isFinite(maxG) ? { scaleMaxG: { value: maxG, from: 'given' as const } } : {}),
+    ...(maxG === undefined ? {} : { scaleMaxG: { value: maxG, from: 'given' as const } }),
   };
 }
 

@@ -41,6 +41,8 @@ const UNREADABLE: readonly Code[] = [
   'UNSUPPORTED_FEATURE',
   'NO_TRIANGLES',
   'SHOP_FILE',
+  'BOOK_NOT_A_LIST',
+  'BOOK_LIST_BROKEN',
   'SILICONE_CARD_FIELD',
 ];
 

@@ -15,6 +15,8 @@ export interface Io {
   /** With the folders above it; one that is there already is fine. */
   makeFolder: (path: string) => void;
   writeFile: (path: string, data: string | Uint8Array) => void;
+  /** Whole or not at all: what is there stays until all of the new one is. */
+  replaceFile: (path: string, data: string) => void;
   /** Starts helping threads for long measures: so many that with the caller's there are this many, or as the machine has cores. */
   startCrew?: (threads?: number) => Crew;
   /** Is stderr a terminal? Only then is progress drawn. */

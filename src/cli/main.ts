@@ -2,6 +2,7 @@ import { lstatSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
 import { EXIT } from './exit';
 import { makeFolder } from './makeFolder';
 import { startCrew } from './nodeCrew';
+import { replaceFile } from './replaceFile';
 import { run } from './run';
 
 declare const RISEWRIGHT_VERSION: string;
@@ -34,6 +35,7 @@ try {
       exists: (path) => lstatSync(path, { throwIfNoEntry: false }) !== undefined,
       makeFolder,
       writeFile: (path, data) => writeFileSync(path, data),
+      replaceFile,
       startCrew: (threads) => (crew ??= startCrew(threads)),
       isTerminal: process.stderr.isTTY,
     },

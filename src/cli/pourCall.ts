@@ -1,6 +1,7 @@
 import type { Assumption } from '../estimate';
 import { preparePour, type PourAsk, type PreparedPour } from '../plan';
 import { bad, good, type Outcome, type Problem } from '../problem';
+import type { Shop } from '../job/shop';
 import type { FoamCard } from '../yield';
 import { BATCH_OPTIONS, batchOptions } from './batchOptions';
 import { textOf, type OptionSpec, type OptionValues } from './command';
@@ -22,6 +23,8 @@ export interface PourCall {
   cavity: Cavity;
   /** The card the foam was read from. */
   card?: FoamCard;
+  /** The shop whose file was named. */
+  shop?: Shop;
   /** Thickness of the flat panels of the jacket. */
   panelMm?: number;
   assumptions: Assumption[];
@@ -62,6 +65,7 @@ export function pourCall(options: OptionValues, io: Io): Outcome<PourCall> {
     },
     cavity: cavity.value,
     ...(card === undefined ? {} : { card }),
+    ...(shop === undefined ? {} : { shop }),
     ...(panelMm === undefined ? {} : { panelMm }),
     assumptions: wish.value.assumptions,
   });

@@ -182,7 +182,7 @@ export function openScan(path: string, options: OptionValues, io: Io): Outcome<S
   if (path === '-' && format === undefined)
     return bad('BAD_CALL', {
       text: 'A scan from stdin needs its kind.',
-      hint: 'Add --format stl or --format obj.',
+      hint: `Add --format with one of: ${SCAN_FORMATS.map((f) => f.key).join(', ')}.`,
     });
   let bytes: Uint8Array;
   try {

@@ -14,13 +14,18 @@ export { measureAndCheck, measureLevels } from './field/measureLevels';
 export { distanceFunction } from './field/distanceAt';
 export { runFieldTask, type FieldTask } from './field/fieldTask';
 export type { LevelVolume } from './field/levelVolume';
+export { firstHit, type Ray } from './firstHit';
 export { findFloor, type Floor } from './floor';
-export { readScan, SCAN_FORMATS, type ScanFormat } from './io/formats';
+export { needs3mf, readScanWith, SCAN_FORMATS, type ScanFormat } from './io/formats';
+export { readScan } from './io/readScan';
 export type { ScanFile } from './io/scanFile';
 export { weldPoints, weldSoup } from './io/weld';
+export { upLooks, type Look } from './upLooks';
 export { divergenceVolume } from './measure/pieces';
 export { measureSolid, type SolidOptions } from './measure/measureSolid';
-export type { Doubt, SolidMeasure } from './measure/solidMeasure';
+export type { Doubt, PieceGroup, SolidMeasure } from './measure/solidMeasure';
+export type { PieceWish } from './measure/pieceWish';
+export type { Shell } from './measure/shells';
 export { girthOf, type Girth, type Taped } from './measure/girth';
 export { shadowOutlines } from './measure/outline';
 export {
@@ -32,7 +37,7 @@ export {
   type ViewName,
 } from './measure/outlineViews';
 export { dot, type Vector } from './vector';
-export { sectionOf, type Plane, type Section } from './measure/section';
+export { sectionOf, sectionOutlines, type Plane, type Section } from './measure/section';
 export {
   largestSection,
   sectionsAlong,
@@ -45,10 +50,12 @@ export { tapeFrom, type Side, type Tape } from './measure/tapeFrom';
 export { thinWalls, type ThinWalls } from './measure/thinWalls';
 export { windingAlongLines, type WindingSums } from './measure/windingLines';
 export type { Crew } from './parallel/crew';
-export { placedBounds, placeMesh, UP_AXES, type UpAxis } from './place';
+export { HelperMissing } from './parallel/team';
+export { placedBounds, placeMesh, turnBack, turnBounds, turnUp, UP_AXES, type UpAxis } from './place';
 export { rimDoubtMm3, type Rim } from './repair/rims';
 export {
   boundsOf,
+  centreOf,
   diagonalOf,
   extentsOf,
   triangleCount,
@@ -60,6 +67,7 @@ export {
   MOLD_KEYS,
   MOLD_TYPES,
   moldType,
+  moldWork,
   readPull,
   searchPull,
   settleMold,
@@ -97,3 +105,7 @@ export { columnsAroundSculpt, openToSky, pourColumns, type PourColumns } from '.
 export { adviseVents, type AdvisedVent, type VentAdvice } from './features/vents';
 export { measureThickness, shareThinner, type Thickness, type ThinPlace } from './features/thickness';
 export { widestCircle, type WidestCircle } from './plane/widestCircle';
+export type { MoldShell } from './show/moldShell';
+export { moldShells } from './show/moldShells';
+export { nearestSamples } from './show/nearestSamples';
+export { simplifyMesh } from './show/simplifyMesh';

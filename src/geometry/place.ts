@@ -1,4 +1,5 @@
 import { boundsOf, type Bounds, type TriangleMesh } from './triangleMesh';
+import type { Vector } from './vector';
 
 /** The direction of the file that points up as poured. */
 export type UpAxis = '+x' | '-x' | '+y' | '-y' | '+z' | '-z';
@@ -50,9 +51,25 @@ export function placeMesh(mesh: TriangleMesh, place: { up: UpAxis; mmPerUnit: nu
   return { positions: placed, triangles: mesh.triangles };
 }
 
+/** A place or direction on the file's own axes as `placeMesh` would turn it, in the same unit. */
+export const turnUp = (at: Vector, up: UpAxis): Vector => {
+  const [x, y, z] = TURN[up].map(([from, sign]) => sign * at[from]!);
+  return [x!, y!, z!];
+};
+
+/** The other way: from Z up back to the file's own axes. */
+export function turnBack(at: Vector, up: UpAxis): Vector {
+  const back: [number, number, number] = [0, 0, 0];
+  TURN[up].forEach(([from, sign], to) => (back[from] = sign * at[to]!));
+  return back;
+}
+
 /** Bounds of the mesh as `placeMesh` would place it, without the copy. */
-export function placedBounds(mesh: TriangleMesh, place: { up: UpAxis; mmPerUnit: number }): Bounds {
-  const { min, max } = boundsOf(mesh);
+export const placedBounds = (mesh: TriangleMesh, place: { up: UpAxis; mmPerUnit: number }): Bounds =>
+  turnBounds(boundsOf(mesh), place);
+
+/** Bounds on the file's own axes as `placeMesh` would place what is in them. */
+export function turnBounds({ min, max }: Bounds, place: { up: UpAxis; mmPerUnit: number }): Bounds {
   const placed: Bounds = { min: [0, 0, 0], max: [0, 0, 0] };
   TURN[place.up].forEach(([from, sign], to) => {
     const ends = [sign * place.mmPerUnit * min[from]!, sign * place.mmPerUnit * max[from]!];

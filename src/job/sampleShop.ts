@@ -1,32 +1,39 @@
-import type { Shop } from './shop';
+import type { ShopFoam } from './foamSheet';
+import { SHOP_SCHEMA, type Shop } from './shop';
 
 /** Kilograms per cubic meter in one pound per cubic foot, exact: 0.45359237 / 0.3048^3. */
 const PCF = 0.45359237 / 0.3048 ** 3;
 
+const SAMPLE_FOAMS: ShopFoam[] = [
+  {
+    name: 'Sample Foam Light',
+    freeRiseKgM3: 6 * PCF,
+    freeRiseFrom: 'data-sheet',
+    ratio: { a: 100, b: 55, by: 'mass' },
+    partDensities: { aKgM3: 1100, bKgM3: 1200 },
+    creamS: 40,
+    riseS: 150,
+    openMin: 25,
+    timesAtC: 23,
+    kits: [{ massKg: 2 }],
+  },
+  {
+    name: 'Sample Foam Firm',
+    freeRiseKgM3: 12 * PCF,
+    freeRiseFrom: 'data-sheet',
+    ratio: { a: 38, b: 100, by: 'mass' },
+    creamS: 50,
+    openMin: 35,
+    timesAtC: 23,
+    kits: [{ massKg: 3 }],
+  },
+];
+
 /** An invented two-person shop to try things with. Nothing in it is a fact about any material. */
 export const SAMPLE_SHOP: Shop = {
-  schema: 'risewright/shop@1',
+  schema: SHOP_SCHEMA,
   name: 'Wrack Lane Puppet Works (invented)',
-  foams: [
-    {
-      name: 'Sample Foam Light',
-      freeRiseKgM3: 6 * PCF,
-      freeRiseFrom: 'data-sheet',
-      ratio: { a: 100, b: 55, by: 'mass' },
-      partDensities: { aKgM3: 1100, bKgM3: 1200 },
-      creamS: 40,
-      riseS: 150,
-      openMin: 25,
-    },
-    {
-      name: 'Sample Foam Firm',
-      freeRiseKgM3: 12 * PCF,
-      freeRiseFrom: 'data-sheet',
-      ratio: { a: 38, b: 100, by: 'mass' },
-      creamS: 50,
-      openMin: 35,
-    },
-  ],
+  foams: SAMPLE_FOAMS,
   silicones: [
     {
       name: 'Sample Silicone 25',
@@ -47,4 +54,6 @@ export const SAMPLE_SHOP: Shop = {
     { card: 'Sample Silicone 25', baseKg: 6.0, catalystKg: 0.6 },
   ],
   scale: { stepG: 1, maxG: 5000 },
+  pieces: {},
+  scans: {},
 };

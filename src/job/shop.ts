@@ -1,19 +1,49 @@
 import { bad, good, type Outcome } from '../problem';
 import { readFoamCard, readSiliconeCard, type FoamCard, type SiliconeCard } from '../yield';
+import { isRecord } from './json';
+import { readPhoto, type SavedPhoto } from './photo';
+import { readPiece, type Piece } from './piece';
+import { readScan, type SavedScan } from './scan';
+import { readSettings, type ShopSettings } from './settings';
 import { readStock, type StockRow } from './stockRow';
 
 /**
- * A shop's file: material cards, stock and scale. What a later version adds, to the shop, to a silicone card or to a row
- * of stock, is carried along, never dropped.
+ * A shop's file, of the app's backup and the command line alike: material cards, stock, scale, settings, pieces of work
+ * and their scans. What a later version adds to any of them is carried along, never dropped.
  */
 export interface Shop {
-  schema: 'risewright/shop@1';
+  schema: typeof SHOP_SCHEMA;
   name: string;
   foams: FoamCard[];
   silicones: SiliconeCard[];
   stock: StockRow[];
-  scale?: { stepG: number; maxG: number };
+  scale?: { stepG: number; maxG?: number };
+  settings?: ShopSettings;
+  /** By id. */
+  pieces: Record<string, Piece>;
+  /** By the id that a sculpt names. */
+  scans: Record<string, SavedScan>;
+  /** By the id that a row of the book names. Left out where there is none. */
+  photos?: Record<string, SavedPhoto>;
+  /** Rows of past pours and tests, as they were written down: see `readBook`. What of them cannot be read stays all the same. */
+  book?: unknown;
 }
+
+export const SHOP_SCHEMA = 'risewright/shop@2';
+
+/** Every version ever released opens. The first had neither pieces nor scans; all else is the same. */
+const READABLE: readonly unknown[] = ['risewright/shop@1', SHOP_SCHEMA];
+
+/** A shop with nothing in it. */
+export const emptyShop = (): Shop => ({
+  schema: SHOP_SCHEMA,
+  name: '',
+  foams: [],
+  silicones: [],
+  stock: [],
+  pieces: {},
+  scans: {},
+});
 
 /**
  * Reads a shop from its JSON text. `file` is only for the message.
@@ -27,9 +57,8 @@ export function readShop(text: string, file: string): Outcome<Shop> {
     return bad('SHOP_FILE', { file, why: `it is not JSON (${e instanceof Error ? e.message : String(e)})` });
   }
   if (!isRecord(json)) return bad('SHOP_FILE', { file, why: 'it is not a shop' });
-  const { schema, foams, scale, name, ...more } = json;
-  if (schema !== 'risewright/shop@1')
-    return bad('SHOP_FILE', { file, why: `its schema is ${String(schema)}, not risewright/shop@1` });
+  const { schema, foams, scale, settings, name, ...more } = json;
+  if (!READABLE.includes(schema)) return bad('SHOP_FILE', { file, why: schemaWhy(schema) });
   if (!Array.isArray(foams)) return bad('SHOP_FILE', { file, why: 'it has no list of foams' });
   const foamCards = readCards({ list: foams, read: readFoamCard, kind: 'foam', file });
   if (!foamCards.ok) return foamCards;
@@ -38,17 +67,60 @@ export function readShop(text: string, file: string): Outcome<Shop> {
   if (!siliconeCards.ok) return siliconeCards;
   const stock = readStock(listOf(json.stock));
   if (typeof stock === 'string') return bad('SHOP_FILE', { file, why: stock });
-  const shop: Shop = {
+  const pieces = readAll({ json: json.pieces, read: readPiece, what: 'piece' });
+  if (typeof pieces === 'string') return bad('SHOP_FILE', { file, why: pieces });
+  const misnamed = Object.entries(pieces).find(([id, piece]) => piece.id !== id);
+  if (misnamed !== undefined)
+    return bad('SHOP_FILE', { file, why: `piece "${misnamed[0]}" has another id inside` });
+  const scans = readAll({ json: json.scans, read: readScan, what: 'scan' });
+  if (typeof scans === 'string') return bad('SHOP_FILE', { file, why: scans });
+  const photos = readAll({ json: json.photos, read: readPhoto, what: 'photo' });
+  if (typeof photos === 'string') return bad('SHOP_FILE', { file, why: photos });
+  const readScaleOf = scale === undefined ? undefined : readScale(scale);
+  if (typeof readScaleOf === 'string') return bad('SHOP_FILE', { file, why: readScaleOf });
+  const readSettingsOf = settings === undefined ? undefined : readSettings(settings);
+  if (typeof readSettingsOf === 'string') return bad('SHOP_FILE', { file, why: readSettingsOf });
+  return good({
     ...more,
-    schema,
+    schema: SHOP_SCHEMA,
     name: typeof name === 'string' ? name : '',
     foams: foamCards.value,
     silicones: siliconeCards.value,
     stock,
-  };
-  if (scale === undefined) return good(shop);
-  const read = readScale(scale);
-  return typeof read === 'string' ? bad('SHOP_FILE', { file, why: read }) : good({ ...shop, scale: read });
+    pieces,
+    scans,
+    ...(json.photos === undefined ? {} : { photos }),
+    ...(readScaleOf === undefined ? {} : { scale: readScaleOf }),
+    ...(readSettingsOf === undefined ? {} : { settings: readSettingsOf }),
+  });
+}
+
+function schemaWhy(schema: unknown): string {
+  const version = /^risewright\/shop@(\d+)$/.exec(typeof schema === 'string' ? schema : '')?.[1];
+  if (version !== undefined && Number(version) > 2)
+    return `its schema is ${String(schema)}, of a newer Risewright than this one, which reads up to ${SHOP_SCHEMA}`;
+  return `its schema is ${String(schema)}, not ${READABLE.join(' or ')}`;
+}
+
+/** Everything under its id, or what is wrong with the first that cannot be read. Nothing where the file has none. */
+function readAll<T>({
+  json,
+  read,
+  what,
+}: {
+  json: unknown;
+  read: (json: unknown) => T | string;
+  what: string;
+}): Record<string, T> | string {
+  if (json === undefined) return {};
+  if (!isRecord(json)) return `its ${what}s are not an object`;
+  const all: [string, T][] = [];
+  for (const [id, entry] of Object.entries(json)) {
+    const one = read(entry);
+    if (typeof one === 'string') return `${what} "${id}": ${one}`;
+    all.push([id, one]);
+  }
+  return Object.fromEntries(all);
 }
 
 /** The cards of one kind, each by a name of its own. */
@@ -80,7 +152,7 @@ function readScale(scale: unknown): NonNullable<Shop['scale']> | string {
   if (!isRecord(scale) || typeof scale.stepG !== 'number' || !(scale.stepG > 0))
     return 'its scale has no step in grams';
   const { stepG, maxG } = scale;
-  if (maxG === undefined) return { stepG, maxG: Infinity };
+  if (maxG === undefined) return { stepG };
   return typeof maxG === 'number' && maxG > 0
     ? { stepG, maxG }
     : 'the most its scale takes is no number of grams';
@@ -107,6 +179,3 @@ function cardNamed<Card extends { name: string }>(cards: readonly Card[], name: 
 }
 
 const listOf = (value: unknown): unknown[] => (Array.isArray(value) ? (value as unknown[]) : []);
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);

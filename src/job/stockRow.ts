@@ -1,3 +1,5 @@
+import { isIsoDate } from '../yield/silicone/card';
+
 /** A lot on the shelf, of the card of that name. A and B are of a foam, base and catalyst of a silicone. */
 export interface StockRow {
   card: string;
@@ -7,6 +9,8 @@ export interface StockRow {
   baseKg?: number;
   catalystKg?: number;
   openedMonths?: number;
+  /** YYYY-MM-DD; where it is known, it counts before the months. */
+  openedOn?: string;
 }
 
 /** The rows with all that stood on them, or what is wrong with one. */
@@ -32,6 +36,9 @@ function readRow(json: unknown, number: number): StockRow | string {
     if (amount !== undefined && !(typeof amount === 'number' && amount >= 0 && amount < Infinity))
       return `${name} of "${card}" in its stock is not a number of 0 or more`;
   }
+  const { openedOn } = fields;
+  if (openedOn !== undefined && !isIsoDate(openedOn))
+    return `the day "${card}" was opened on in its stock is not a day such as 2026-03-31`;
   return lot === undefined ? { ...more, card } : { ...more, card, lot };
 }
 

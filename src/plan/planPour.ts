@@ -14,7 +14,7 @@ export interface Pour {
 }
 
 /** Standard uncertainty of a volume that comes without a range, as a share: common practice, no source. */
-const VOLUME_U_SHARE = 0.015;
+export const VOLUME_U_SHARE = 0.015;
 
 /** From a cavity to the grams of A and B: the one place where a shape becomes a batch. Errors: those of `planBatch`. */
 export function planPour({ cavity, ...inputs }: PourInputs): Outcome<Pour> {

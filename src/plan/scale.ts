@@ -8,6 +8,7 @@ import {
   measureSolid,
   placedBounds,
   placeMesh,
+  type PieceWish,
   type TriangleMesh,
   type UpAxis,
 } from '../geometry';
@@ -38,71 +39,99 @@ export interface Span {
   lengthMm: number;
 }
 
+/** What a scale can be taken from. */
+export type ScaleMeasure = Along | 'span' | 'file unit' | 'own unit';
+
 export interface ScaleOptions {
   fileUnit?: FileUnit;
+  /** The unit that the file itself states. */
+  ownUnit?: FileUnit;
   taped?: readonly TapedExtent[];
   span?: Span;
+  /** Which of the measures given sets the scale, where it is not the first of span, tape, unit and the file's own unit. */
+  scaleBy?: ScaleMeasure;
   up: UpAxis;
   cuts: readonly Cut[];
+  /** What a tape is held against, where not all pieces count as they are. */
+  pieces?: PieceWish;
 }
 
 export interface Scale {
   mmPerUnit: number;
   /** The unit's name where the scale is one, else the length of a file unit in mm. */
   fileUnit: string;
-  from: 'given' | 'taped';
+  from: 'given' | 'taped' | 'file';
+  by: ScaleMeasure;
   /** Half-width at 95 of 100, as a share of any length. */
   doubtShare: number;
   /** Other measures given, and by what share each differs from this scale. */
-  disagreements: { by: string; share: number }[];
+  disagreements: { by: ScaleMeasure; share: number }[];
+  /** Measures that should check it and fit no scale, as a tape of what a cut takes away. Only where `scaleBy` chose. */
+  unreached: ScaleMeasure[];
+}
+
+interface Candidate {
+  by: ScaleMeasure;
+  mmPerUnit: number;
+  doubtShare: number;
+  from: Scale['from'];
 }
 
 /**
- * The scale of a scan: a distance between two points first, then a taped extent, then the named unit; the others only check
- * it. STL and OBJ carry no unit, so with none of them the answer is SCALE_UNKNOWN with the size under each unit.
+ * The scale of a scan: a distance between two points first, then a taped extent, then the named unit, then the one the file states
+ * (only 3MF does), or what `scaleBy` names; the others only check it. With none of them the answer is SCALE_UNKNOWN with the size
+ * under each unit.
  */
 export function settleScale(mesh: TriangleMesh, options: ScaleOptions): Outcome<Scale> {
-  const candidates: { by: string; mmPerUnit: number; doubtShare: number; from: Scale['from'] }[] = [];
-  if (options.span !== undefined) {
-    const length = Math.hypot(...options.span.to.map((x, k) => x - options.span!.from[k]!));
-    if (!(length > 0)) return bad('SCALE_UNREACHED', { by: 'span' });
-    candidates.push({
-      by: 'span',
-      mmPerUnit: options.span.lengthMm / length,
-      doubtShare: TAPE_TOLERANCE_MM / options.span.lengthMm,
-      from: 'taped',
-    });
+  const { scaleBy, up } = options;
+  const candidates: Candidate[] = [];
+  const unreached: ScaleMeasure[] = [];
+  for (const candidate of candidatesOf(mesh, options)) {
+    if (candidate.ok) candidates.push(candidate.value);
+    else if (scaleBy === undefined || candidate.by === scaleBy)
+      return bad('SCALE_UNREACHED', { by: candidate.by });
+    else unreached.push(candidate.by);
   }
-  for (const taped of options.taped ?? []) {
-    const mmPerUnit = scaleFromExtent(mesh, options, taped);
-    if (!mmPerUnit.ok) return mmPerUnit;
-    candidates.push({
-      by: taped.along,
-      mmPerUnit: mmPerUnit.value,
-      doubtShare: TAPE_TOLERANCE_MM / taped.lengthMm,
-      from: 'taped',
-    });
-  }
-  if (options.fileUnit !== undefined) {
-    candidates.push({
-      by: 'file unit',
-      mmPerUnit: FILE_UNITS[options.fileUnit],
-      doubtShare: 0,
-      from: 'given',
-    });
-  }
-  const unfit = candidates.find(({ mmPerUnit }) => !(mmPerUnit > 0 && Number.isFinite(mmPerUnit)));
-  if (unfit !== undefined) return bad('SCALE_UNREACHED', { by: unfit.by });
-  const [chosen, ...others] = candidates;
-  if (chosen === undefined) return bad('SCALE_UNKNOWN', sizeUnderEachUnit(mesh, options.up));
+  const chosen = scaleBy === undefined ? candidates[0] : candidates.find(({ by }) => by === scaleBy);
+  if (chosen === undefined) return bad('SCALE_UNKNOWN', sizeUnderEachUnit(mesh, up));
   return good({
-    mmPerUnit: chosen.mmPerUnit,
-    from: chosen.from,
-    doubtShare: chosen.doubtShare,
+    ...chosen,
     fileUnit: nameOfUnit(chosen.mmPerUnit),
-    disagreements: others.map((o) => ({ by: o.by, share: o.mmPerUnit / chosen.mmPerUnit - 1 })),
+    disagreements: candidates
+      .filter((other) => other !== chosen)
+      .map((other) => ({ by: other.by, share: other.mmPerUnit / chosen.mmPerUnit - 1 })),
+    unreached,
   });
 }
+
+type Tried = { ok: true; value: Candidate } | { ok: false; by: ScaleMeasure };
+
+/** Every measure given with the scale it would set, in the order of trust. */
+function* candidatesOf(mesh: TriangleMesh, options: ScaleOptions): Iterable<Tried> {
+  const { span, taped = [], fileUnit, ownUnit } = options;
+  if (span !== undefined) {
+    const length = Math.hypot(...span.to.map((x, k) => x - span.from[k]!));
+    yield tried('span', span.lengthMm / length, TAPE_TOLERANCE_MM / span.lengthMm);
+  }
+  for (const one of taped) {
+    const mmPerUnit = scaleFromExtent(mesh, options, one);
+    yield mmPerUnit === undefined
+      ? { ok: false, by: one.along }
+      : tried(one.along, mmPerUnit, TAPE_TOLERANCE_MM / one.lengthMm);
+  }
+  if (fileUnit !== undefined) yield named('file unit', fileUnit, 'given');
+  if (ownUnit !== undefined) yield named('own unit', ownUnit, 'file');
+}
+
+const named = (by: ScaleMeasure, unit: FileUnit, from: Scale['from']): Tried => ({
+  ok: true,
+  value: { by, mmPerUnit: FILE_UNITS[unit], doubtShare: 0, from },
+});
+
+const tried = (by: ScaleMeasure, mmPerUnit: number, doubtShare: number): Tried =>
+  mmPerUnit > 0 && Number.isFinite(mmPerUnit)
+    ? { ok: true, value: { by, mmPerUnit, doubtShare, from: 'taped' } }
+    : { ok: false, by };
 
 function nameOfUnit(mmPerUnit: number): string {
   for (const [name, factor] of Object.entries(FILE_UNITS)) {
@@ -121,23 +150,26 @@ function sizeUnderEachUnit(mesh: TriangleMesh, up: UpAxis): Record<string, numbe
  * Millimetres per unit from one extent of what is left after the cuts. A cut given in mm lies elsewhere in the file
  * at another scale, so both are sought together: the scale at which what is left measures what the tape says.
  */
-function scaleFromExtent(mesh: TriangleMesh, options: ScaleOptions, taped: TapedExtent): Outcome<number> {
+function scaleFromExtent(
+  mesh: TriangleMesh,
+  { up, cuts, pieces }: ScaleOptions,
+  taped: TapedExtent,
+): number | undefined {
   const axis = AXIS_OF[taped.along];
-  const turned = placeMesh(mesh, { up: options.up, mmPerUnit: 1 });
-  const uncut = taped.lengthMm / bodyExtent(turned, axis);
-  if (options.cuts.length === 0) return good(uncut);
+  const turned = placeMesh(mesh, { up, mmPerUnit: 1 });
+  const uncut = taped.lengthMm / bodyExtent(turned, axis, pieces);
+  if (cuts.length === 0) return uncut;
   const bounds = boundsOf(turned);
   const tooLongMm = (mmPerUnit: number): number => {
-    const planes = options.cuts.map((cut) => planeInUnits(cut, bounds, mmPerUnit));
-    return mmPerUnit * bodyExtent(cutMesh(turned, planes).mesh, axis) - taped.lengthMm;
+    const planes = cuts.map((cut) => planeInUnits(cut, bounds, mmPerUnit));
+    return mmPerUnit * bodyExtent(cutMesh(turned, planes).mesh, axis, pieces) - taped.lengthMm;
   };
-  const mmPerUnit = findZero(tooLongMm, uncut);
-  return mmPerUnit === undefined ? bad('SCALE_UNREACHED', { by: taped.along }) : good(mmPerUnit);
+  return findZero(tooLongMm, uncut);
 }
 
 /** Extent of the pieces that count: a speck above the head must not stretch it. Of everything, where nothing is solid. */
-function bodyExtent(mesh: TriangleMesh, axis: 0 | 1 | 2): number {
+function bodyExtent(mesh: TriangleMesh, axis: 0 | 1 | 2, pieces: PieceWish | undefined): number {
   if (mesh.triangles.length === 0) return 0;
-  const solid = measureSolid(mesh, { coordinateStepMm: 0 });
+  const solid = measureSolid(mesh, { coordinateStepMm: 0, ...(pieces === undefined ? {} : { pieces }) });
   return solid.ok ? solid.value.extentsMm[axis] : extentsOf(boundsOf(mesh))[axis];
 }

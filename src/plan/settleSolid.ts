@@ -5,6 +5,7 @@ import {
   placedBounds,
   placeMesh,
   type CutPlane,
+  type PieceWish,
   type ScanFile,
   type SolidMeasure,
   type TriangleMesh,
@@ -13,6 +14,7 @@ import {
 import { bad, good, type Outcome, type Problem } from '../problem';
 import { planeInMm, type Cut } from './cuts';
 import { settleScale, type Scale } from './scale';
+import { measureDecisions, piecesOnMesh, type PieceEffects } from './scanPieces';
 import { MM3_PER_CM3 } from './sizeDoubts';
 import type { SizeOptions } from './sizeOptions';
 
@@ -26,22 +28,27 @@ export interface SettledSolid {
   planes: CutPlane[];
   /** What the cuts took, where the whole could be measured at all. */
   removedCm3: number | undefined;
+  /** What was changed by what is decided of the pieces. */
+  pieceEffects: PieceEffects;
 }
 
-/** Errors: those of `settleScale` and `measureSolid`, and CUT_EMPTY. Progress from 0 to 1. */
+/** Errors: those of `settleScale` and `measureSolid`, CUT_EMPTY and NOTHING_LEFT. Progress from 0 to 1. */
 export function settleSolid(scan: ScanFile, options: SizeOptions): Outcome<SettledSolid> {
   const up = options.up ?? '+z';
   const cuts = options.cuts ?? [];
-  const scale = settleScale(scan.mesh, { ...options, up, cuts });
+  const pieces = piecesOnMesh(scan.mesh, options.pieces ?? {});
+  const ownUnit = scan.unit === undefined ? {} : { ownUnit: scan.unit };
+  const scale = settleScale(scan.mesh, { ...options, ...ownUnit, up, cuts, pieces });
   if (!scale.ok) return scale;
   const { mmPerUnit } = scale.value;
   options.onProgress?.(0.2);
   const placed = placeMesh(scan.mesh, { up, mmPerUnit });
   const planes = planesOf(scan.mesh, up, cuts, mmPerUnit);
-  const cut = measureCut(placed, planes, scan.coordinateStep * mmPerUnit, (share) =>
-    options.onProgress?.(0.2 + 0.8 * share),
+  const cut = measureCut(
+    { placed, planes, pieces, coordinateStepMm: scan.coordinateStep * mmPerUnit },
+    (share) => options.onProgress?.(0.2 + 0.8 * share),
   );
-  if (!cut.ok) return withFloor(cut, placed, cuts, mmPerUnit);
+  if (!cut.ok) return nothingLeft(cut) ?? withFloor(cut, placed, cuts, mmPerUnit);
   return good({ ...cut.value, scale: scale.value, up, placed, planes });
 }
 
@@ -51,30 +58,52 @@ function planesOf(mesh: TriangleMesh, up: UpAxis, cuts: readonly Cut[], mmPerUni
   return cuts.map((cut) => planeInMm(cut, bounds, mmPerUnit));
 }
 
+interface CutWork {
+  placed: TriangleMesh;
+  planes: readonly CutPlane[];
+  pieces: PieceWish;
+  coordinateStepMm: number;
+}
+
 /** Measures what the cuts leave, and what they took. */
 function measureCut(
-  placed: TriangleMesh,
-  cuts: readonly CutPlane[],
-  coordinateStepMm: number,
+  { placed, planes, pieces, coordinateStepMm }: CutWork,
   onProgress: (share: number) => void,
-): Outcome<Pick<SettledSolid, 'solid' | 'removedCm3'>> {
-  const half = cuts.length > 0 ? 0.5 : 1;
-  const whole = measureSolid(placed, { coordinateStepMm, onProgress: (share) => onProgress(half * share) });
-  if (cuts.length === 0) return whole.ok ? good({ solid: whole.value, removedCm3: undefined }) : whole;
-  const { mesh, onCut } = cutMesh(placed, cuts);
-  if (mesh.triangles.length === 0) return bad('CUT_EMPTY');
-  const solid = measureSolid(mesh, {
-    coordinateStepMm,
-    onProgress: (share) => onProgress(half + half * share),
-    isCutVertex: (v) => onCut[v] === 1,
-  });
+): Outcome<Pick<SettledSolid, 'solid' | 'removedCm3' | 'pieceEffects'>> {
+  const isCut = planes.length > 0;
+  const half = isCut ? 0.5 : 1;
+  const { mesh, onCut } = isCut ? cutMesh(placed, planes) : { mesh: placed, onCut: undefined };
+  if (isCut && mesh.triangles.length === 0) return bad('CUT_EMPTY');
+  const whole = isCut
+    ? measureSolid(placed, {
+        coordinateStepMm,
+        pieces: { ...pieces, leaveOut: [] },
+        onProgress: (share) => onProgress(half * share),
+      })
+    : undefined;
+  const { solid, effects, withoutLeaveOut } = measureDecisions(pieces, (wish, from, to) =>
+    measureSolid(mesh, {
+      coordinateStepMm,
+      pieces: wish,
+      onProgress: (share) => onProgress(1 - half + half * (from + (to - from) * share)),
+      ...(onCut === undefined ? {} : { isCutVertex: (v: number) => onCut[v] === 1 }),
+    }),
+  );
   if (!solid.ok) return solid;
-  const removedMm3 = whole.ok ? whole.value.volumeMm3 - solid.value.volumeMm3 : undefined;
+  const removedMm3 =
+    whole?.ok === true && withoutLeaveOut.ok
+      ? whole.value.volumeMm3 - withoutLeaveOut.value.volumeMm3
+      : undefined;
   return good({
     solid: solid.value,
     removedCm3: removedMm3 === undefined ? undefined : removedMm3 / MM3_PER_CM3,
+    pieceEffects: effects,
   });
 }
+
+/** A refusal of what stays once pieces are left out is no fault of the scan. */
+const nothingLeft = ({ problem }: { problem: Problem }): Outcome<never> | undefined =>
+  problem.values.leftOut === undefined ? undefined : bad('NOTHING_LEFT', { count: problem.values.leftOut });
 
 /** A scan that is too open for a volume may be a piece on its table: then the cut that would help stands in the refusal. */
 function withFloor(

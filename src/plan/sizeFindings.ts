@@ -1,20 +1,13 @@
-import { diagonalOf, type Floor, type ScanFile, type SolidMeasure } from '../geometry';
+import { diagonalOf, type SolidMeasure } from '../geometry';
 import { finding, type Problem, type Status } from '../problem';
-import type { Cut } from './cuts';
-import { SAME_SCALE_SHARE, type Scale } from './scale';
-import type { Offsets } from './offsets';
-import { MM3_PER_CM3, type SizeDoubts } from './sizeDoubts';
-
-/** Below this share of the volume a doubt is *Fine*, above the second *Stop*. Chosen here, to match what a good cup test leaves. */
-const LOOK_SHARE = 0.01;
-const STOP_SHARE = 0.1;
+import { LOOK_SHARE, statusOf, STOP_SHARE } from './doubtStatus';
+import { pieceFindings } from './pieceFindings';
+import { scaleFindings } from './scaleFindings';
+import { MM3_PER_CM3 } from './sizeDoubts';
+import type { SizeFacts } from './sizeFacts';
 
 /** Cracks whose closing could change the volume by more than this share are told as such. Chosen here. */
 const CRACK_SHARE = 1e-4;
-
-/** Sizes a workshop does not cast in one piece: outside these the unit is asked about. Chosen here. */
-const SMALLEST_MM = 25;
-const LARGEST_MM = 3000;
 
 /** A cut that takes less than this share took nothing. */
 const NOTHING_SHARE = 1e-6;
@@ -22,24 +15,12 @@ const NOTHING_SHARE = 1e-6;
 /** A center further from zero than this many diagonals costs digits. */
 const FAR_SHARE = 1000;
 
-export interface SizeFacts {
-  scan: ScanFile;
-  solid: SolidMeasure;
-  scale: Scale;
-  doubts: SizeDoubts;
-  cuts: readonly Cut[];
-  floor: Floor | undefined;
-  removedCm3: number | undefined;
-  offsets: Offsets | undefined;
-  offsetsWanted: boolean;
-}
-
 /** Everything about a scan that its user should know, in the order of weight: closing, pieces, facets, scale, cut. */
 export function sizeFindings(facts: SizeFacts): Problem[] {
   return [
     ...facts.scan.findings,
     ...closing(facts),
-    ...pieces(facts),
+    ...pieceFindings(facts),
     ...facets(facts),
     ...scaleFindings(facts),
     ...table(facts),
@@ -89,7 +70,14 @@ function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
       }),
     );
   if (solid.byRole.sheet.count > 0)
-    found.push(finding('NOT_CLOSED', 'look', { part: 'sheets', count: solid.byRole.sheet.count }));
+    found.push(
+      finding(
+        'NOT_CLOSED',
+        'look',
+        { part: 'sheets', count: solid.byRole.sheet.count, effectCm3: 0 },
+        solid.byRole.sheet.middleMm && pointOf(solid.byRole.sheet.middleMm),
+      ),
+    );
   if (solid.soup === undefined && solid.method === 'field') {
     const effectCm3 = (solid.volumeMm3 - solid.plainSumMm3) / MM3_PER_CM3;
     found.push(
@@ -137,61 +125,25 @@ function corners({ welded, soup, doubt, volumeMm3 }: SolidMeasure): Problem[] {
   return found;
 }
 
-function pieces({ solid }: SizeFacts): Problem[] {
-  const found: Problem[] = [];
-  const { body, void: inner, island } = solid.byRole;
-  const solidInside = solid.byRole['inner solid'];
-  // A solid that was taken for one inside another but sticks out counts like any other.
-  const isWholeInside = solid.method === 'exact';
-  const bodies = body.count + (isWholeInside ? 0 : solidInside.count);
-  if (bodies > 1) found.push(finding('MULTI_SHELL', 'look', { part: 'bodies', count: bodies }));
-  if (island.count > 0) {
-    found.push(
-      finding('MULTI_SHELL', statusOf(island.heldMm3 / solid.volumeMm3), {
-        part: 'islands',
-        count: island.count,
-        effectCm3: -island.heldMm3 / MM3_PER_CM3,
-      }),
-    );
-  }
-  if (inner.count > 0) {
-    found.push(
-      finding('NESTED_SHELL', 'look', {
-        part: 'void',
-        count: inner.count,
-        effectCm3: inner.volumeMm3 / MM3_PER_CM3,
-        envelopeCm3: (solid.volumeMm3 - inner.volumeMm3) / MM3_PER_CM3,
-      }),
-    );
-  }
-  if (solidInside.count > 0 && isWholeInside) {
-    found.push(
-      finding('NESTED_SHELL', 'look', {
-        part: 'solid',
-        count: solidInside.count,
-        effectCm3: -Math.abs(solidInside.volumeMm3) / MM3_PER_CM3,
-        hollowCm3: (solid.volumeMm3 - Math.abs(solidInside.volumeMm3)) / MM3_PER_CM3,
-      }),
-    );
-  }
-  if (solid.turnedPieces.count > 0)
-    found.push(finding('INSIDE_OUT', 'fine', { count: solid.turnedPieces.count }));
-  return found;
-}
-
 function facets({ solid, doubts, scan }: SizeFacts): Problem[] {
   const found: Problem[] = [];
   const { collapsed, merged, cancelled, flipped, sharedEdges, oneSidedEdges } = solid.repairs;
   if (collapsed > 0) found.push(finding('DEGENERATE_FACES', 'fine', { count: collapsed, effectCm3: 0 }));
   if (merged + cancelled > 0)
-    found.push(finding('DUPLICATE_FACES', 'fine', { count: merged + cancelled, merged, cancelled }));
+    found.push(
+      finding('DUPLICATE_FACES', 'fine', { count: merged + cancelled, merged, cancelled, effectCm3: 0 }),
+    );
   if (flipped > 0)
     found.push(
-      finding('NOT_ORIENTED', shareStatus(flipped / scan.trianglesRead), { count: flipped, part: 'turned' }),
+      finding('NOT_ORIENTED', shareStatus(flipped / scan.trianglesRead), {
+        count: flipped,
+        part: 'turned',
+        effectCm3: 0,
+      }),
     );
   if (oneSidedEdges > 0)
     found.push(finding('NOT_ORIENTED', 'look', { count: oneSidedEdges, part: 'one-sided' }));
-  if (sharedEdges > 0) found.push(finding('NON_MANIFOLD', 'look', { count: sharedEdges }));
+  if (sharedEdges > 0) found.push(finding('NON_MANIFOLD', 'look', { count: sharedEdges, effectCm3: 0 }));
   const roughShare = doubts.coordinates / (solid.volumeMm3 / MM3_PER_CM3);
   if (roughShare > 1e-4)
     found.push(
@@ -199,26 +151,7 @@ function facets({ solid, doubts, scan }: SizeFacts): Problem[] {
     );
   const offCentre = Math.hypot(...solid.bounds.min.map((low, k) => (low + solid.bounds.max[k]!) / 2));
   if (offCentre > FAR_SHARE * diagonalOf(solid.bounds))
-    found.push(finding('FAR_FROM_ORIGIN', 'fine', { distanceMm: offCentre }));
-  return found;
-}
-
-function scaleFindings({ solid, scale }: SizeFacts): Problem[] {
-  const found: Problem[] = [];
-  const longestMm = Math.max(...solid.extentsMm);
-  if (longestMm < SMALLEST_MM || longestMm > LARGEST_MM) {
-    found.push(finding('UNITS_SUSPECT', 'look', { part: 'size', longestMm, unit: scale.fileUnit }));
-  }
-  for (const { by, share } of scale.disagreements) {
-    if (Math.abs(share) > SAME_SCALE_SHARE)
-      found.push(
-        finding('UNITS_SUSPECT', Math.abs(share) > STOP_SHARE ? 'stop' : 'look', {
-          part: 'disagree',
-          by,
-          share,
-        }),
-      );
-  }
+    found.push(finding('FAR_FROM_ORIGIN', 'fine', { distanceMm: offCentre, effectCm3: 0 }));
   return found;
 }
 
@@ -264,8 +197,6 @@ function cutStatus(removedCm3: number, keptCm3: number): Status {
   return Math.abs(removedCm3) < NOTHING_SHARE * keptCm3 || removedCm3 > keptCm3 ? 'look' : 'fine';
 }
 
-const statusOf = (share: number): Status =>
-  share <= LOOK_SHARE ? 'fine' : share <= STOP_SHARE ? 'look' : 'stop';
 const looseStatus = (share: number): Status => (share <= LOOK_SHARE ? 'fine' : 'look');
 const shareStatus = (share: number): Status => (share <= 0.2 ? 'fine' : 'look');
 const pointOf = ([xMm, yMm, zMm]: readonly [number, number, number]): Problem['at'] => ({ xMm, yMm, zMm });

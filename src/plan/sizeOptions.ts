@@ -1,16 +1,21 @@
 import type { UpAxis } from '../geometry';
 import type { Cut } from './cuts';
 import type { OffsetOptions } from './offsets';
-import type { FileUnit, Span, TapedExtent } from './scale';
+import type { FileUnit, ScaleMeasure, Span, TapedExtent } from './scale';
+import type { ScanPieceWish } from './scanPieces';
 
 /** How a scan is to be taken, and what to measure beside its volume. */
 export interface SizeOptions {
   fileUnit?: FileUnit;
   taped?: readonly TapedExtent[];
   span?: Span;
+  /** Which of these sets the scale, where it is not the first of span, tape and unit; the others check it. */
+  scaleBy?: ScaleMeasure;
   /** Which axis of the file is up as poured; +z is assumed, and said, when it is not given. */
   up?: UpAxis;
   cuts?: readonly Cut[];
+  /** What is decided of pieces of the scan, against the rule. */
+  pieces?: ScanPieceWish;
   /** Volumes of the body grown (positive) or shrunk (negative) by these distances, all round. */
   offsetsMm?: readonly number[];
   accuracy?: OffsetOptions['accuracy'];

@@ -3,16 +3,19 @@ import { good, type Outcome, type Problem } from '../problem';
 import {
   findFloor,
   silhouetteOf,
+  type Bounds,
   type CutPlane,
   type Floor,
   type Rim,
   type ScanFile,
   type SolidMeasure,
+  type TriangleMesh,
   type UpAxis,
   type Vector,
 } from '../geometry';
 import { settleSolid, type SettledSolid } from './settleSolid';
 import type { Scale } from './scale';
+import { shellsInFile, type ScanShell } from './scanPieces';
 import type { SizeOptions } from './sizeOptions';
 import { measureOffsets, type Offsets } from './offsets';
 import { doubtsOf, MM3_PER_CM3, type SizeDoubts } from './sizeDoubts';
@@ -24,6 +27,10 @@ export interface Size {
   areaCm2: number;
   /** x, y, z of the placed piece: wide, deep, tall. */
   extentsMm: [number, number, number];
+  /** Of the pieces that count, on the file's own zero, Z up. */
+  boundsMm: Bounds;
+  /** Solids that stand by themselves, where there is more than one. */
+  shells: ScanShell[];
   triangles: number;
   pieces: number;
   holes: number;
@@ -69,21 +76,21 @@ export function settleForSize(scan: ScanFile, options: SizeOptions): Outcome<Set
 /** The same for a scan that is settled already. Errors: those of `measureOffsets`. */
 export function sizeSettled(
   scan: ScanFile,
-  { solid, scale, up, placed, planes, removedCm3 }: SettledSolid,
+  { solid, scale, up, placed, planes, removedCm3, pieceEffects }: SettledSolid,
   options: SizeOptions,
 ): Outcome<Size> {
   const cuts = options.cuts ?? [];
   const offsets = offsetsOf(solid, scale, options);
   if (!offsets.ok) return offsets;
   const doubts = doubtsOf(solid, scale);
-  const floor =
-    cuts.length === 0
-      ? findFloor(placed, { bounds: solid.scanBounds, isInsideOut: solid.isMainTurned })
-      : undefined;
+  const floor = cuts.length === 0 ? floorUnder(solid, placed) : undefined;
+  const shells = shellsInFile(solid, scan);
   const size: Size = {
     volumeCm3: volumeEstimate(solid, doubts, scale.from),
     areaCm2: solid.areaMm2 / 100,
     extentsMm: solid.extentsMm,
+    boundsMm: solid.bounds,
+    shells,
     triangles: scan.trianglesRead,
     pieces: solid.pieces,
     holes: solid.rims.filter((rim) => rim.kind === 'hole').length,
@@ -113,11 +120,22 @@ export function sizeSettled(
     cuts,
     floor,
     removedCm3,
+    shells,
+    pieceEffects,
     offsets: offsets.value,
     offsetsWanted: wantsOffsets(options),
   });
   return good({ ...size, findings });
 }
+
+/** A table that is left out as a piece of its own is none any more. */
+const floorUnder = (
+  { byRole, chain, scanBounds, isMainTurned }: SolidMeasure,
+  placed: TriangleMesh,
+): Floor | undefined =>
+  byRole['left out'].count > 0
+    ? findFloor(chain)
+    : findFloor(placed, { bounds: scanBounds, isInsideOut: isMainTurned });
 
 function shadowOf({ chain }: SolidMeasure, along: 'x' | 'y' | 'z'): number {
   const direction = [0, 0, 0].map((_, axis) => Number('xyz'[axis] === along)) as unknown as Vector;

@@ -1,7 +1,8 @@
 import type { PreparedPour } from '../plan';
 import { POUR_RULES } from '../yield';
 import { amount } from '../words/sentence';
-import { blank, BOX } from './html';
+import { blank, BOX, escaped } from './html';
+import { widthClass } from './widths';
 
 /** Minutes and seconds of the clock that starts with A. */
 function clock(seconds: number): string {
@@ -9,8 +10,8 @@ function clock(seconds: number): string {
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }
 
-/** The pour by the clock, with room for the time of day. */
-export function clockBlock({ times, cups }: PreparedPour): string {
+/** The pour by the clock, with room for the time of day. `freeFirst`: what is freed before the rest is pulled. */
+export function clockBlock({ times, cups }: PreparedPour, freeFirst?: string): string {
   const { window, openMin, openCommonMin } = times;
   const together = cups.cups.length > 1 ? ' all cups,' : '';
   const rows: [string, string][] = [['0:00', `A into B,${together} mix; scrape wall and bottom`]];
@@ -31,7 +32,8 @@ export function clockBlock({ times, cups }: PreparedPour): string {
         ]
       : [`${amount(openMin.value, 2)} min`, 'Open, if it is quiet and cool'],
   );
-  return `<table class="clock"><thead><tr><th style="width:10mm"></th><th style="width:26mm">Clock</th><th>What</th><th style="width:34mm">Time of day</th></tr></thead><tbody>${rows
+  if (freeFirst !== undefined) rows.push(['then', escaped(freeFirst)]);
+  return `<table class="clock"><thead><tr><th class="${widthClass(10)}"></th><th class="${widthClass(26)}">Clock</th><th>What</th><th class="${widthClass(34)}">Time of day</th></tr></thead><tbody>${rows
     .map(([when, what]) => `<tr><td>${BOX}</td><td>${when}</td><td>${what}</td><td></td></tr>`)
     .join('')}</tbody></table>`;
 }

@@ -4,6 +4,7 @@ import type { Problem } from '../problem';
 import type { Show } from '../units';
 import { DOT_OF_KIND, markedPlaceWords } from '../words/openingPlaces';
 import { say } from '../words/say';
+import { stopWords } from './stops';
 import { placeCard, type CardWarning, type PlaceCardMeta } from './placeCard';
 
 /** What the plan does not know; `findings`: those beside the plan, as those of the scan. */
@@ -35,20 +36,15 @@ export function openingCard(plan: OpeningPlan, { findings = [], ...meta }: Openi
   });
 }
 
-/** More Stops than these are counted: with any of them nobody pours. */
-const MOST_STOPS = 2;
-
 function warningsOf(findings: readonly Problem[], show: Show): CardWarning[] {
-  const textsOf = (is: (problem: Problem) => boolean): string[] => [
-    ...new Set(findings.filter(is).map((one) => say(one, show).text)),
-  ];
-  const stops = textsOf(({ status }) => status === 'stop');
-  const empty = textsOf(({ code, status }) => code === 'OPENING_BAND_EMPTY' && status !== 'stop');
-  const more = stops.length > MOST_STOPS ? ` And ${stops.length - MOST_STOPS} more.` : '';
+  const stops = stopWords(findings, show);
+  const empty = new Set(
+    findings
+      .filter(({ code, status }) => code === 'OPENING_BAND_EMPTY' && status !== 'stop')
+      .map((one) => say(one, show).text),
+  );
   return [
-    ...(stops.length === 0
-      ? []
-      : [{ lead: 'Stop, do not pour on this plan:', text: stops.slice(0, MOST_STOPS).join(' ') + more }]),
-    ...empty.map((text) => ({ lead: 'Opening:', text })),
+    ...(stops === '' ? [] : [{ lead: 'Stop, do not pour on this plan:', text: stops }]),
+    ...[...empty].map((text) => ({ lead: 'Opening:', text })),
   ];
 }

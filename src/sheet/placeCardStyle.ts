@@ -1,7 +1,7 @@
-import { styleOf } from './style';
+import { POUR_STYLE } from './style';
 
 /** The pour sheet's page, and what the drawing and the table of places add. In a drawing a unit is a millimeter: 4.2334 are 12 pt. */
-export const PLACE_STYLE = `${styleOf(12)}
+export const PLACE_STYLE = `${POUR_STYLE}
 article{justify-content:flex-start;gap:1.5mm;break-after:page}
 article:last-child{break-after:auto}
 footer{margin-top:auto;font-size:12pt}

@@ -3,6 +3,7 @@ import { MM_PER_IN, type Show } from '../units';
 import { NOT_DRAWN, seenWords, SIDE_WORDS } from '../words/placeWords';
 import { escaped } from './html';
 import type { Spot } from './placeCardSpots';
+import { widthClass, type WidthMm } from './widths';
 
 /** A row of the table as HTML, and the room it takes, mm. */
 export interface TableRow {
@@ -22,7 +23,7 @@ const LONG_MM = 1000;
 function columnsOf(
   bounds: Bounds,
   show: Show,
-): Record<'n' | 'what' | 'up' | 'near' | 'across' | 'seen', number> {
+): Record<'n' | 'what' | 'up' | 'near' | 'across' | 'seen', WidthMm> {
   if (show !== 'both') return COLUMNS_MM.one;
   const isLong = bounds.max.some((high, k) => high - bounds.min[k]! >= LONG_MM);
   return isLong ? COLUMNS_MM.bothLong : COLUMNS_MM.both;
@@ -59,14 +60,15 @@ export function tableRows(
 export function tableOf(bounds: Bounds, rows: readonly TableRow[], show: Show): string {
   const unit = { both: 'mm&nbsp;(in)', metric: 'mm', us: 'in' }[show];
   const { n, what, up, near, across, seen } = columnsOf(bounds, show);
-  const head = [
+  const columns: [WidthMm, string][] = [
     [n, 'No.'],
     [what, 'What'],
     [up, `Up from base ${unit}`],
     [near, `In from nearest side, ${unit}`],
     [across, `and in from ${unit}`],
     [seen, 'Seen in'],
-  ].map(([mm, text]) => `<th style="width:${mm}mm">${text}</th>`);
+  ];
+  const head = columns.map(([mm, text]) => `<th class="${widthClass(mm)}">${text}</th>`);
   return `<table class="places"><thead><tr>${head.join('')}</tr></thead><tbody>${rows.map(({ html }) => html).join('\n')}</tbody></table>`;
 }
 

@@ -1,6 +1,7 @@
 import type { PourAsk, PreparedPour } from '../plan';
-import { formatGrams, formatQuantity, formatVolume, type Show } from '../units';
+import { formatGrams, formatVolume, type Show } from '../units';
 import { POUR_RULES, WARMTH_RULES } from '../yield';
+import { degrees } from '../words/degrees';
 import { amount, counted } from '../words/sentence';
 import { mixesOf } from './grams';
 import { blank, BOX, escaped, tick } from './html';
@@ -14,14 +15,16 @@ export function readyBlock(prepared: PreparedPour, told: SheetTold, show: Show):
   const aim = warm?.targetTempC ?? moldC;
   const { low, high } = WARMTH_RULES.moldFine;
   const mold =
-    aim === undefined ? `${temp(low, show)} to ${temp(high, show)} is common` : `to reach ${temp(aim, show)}`;
+    aim === undefined
+      ? `${degrees(low, show)} to ${degrees(high, show)} is common`
+      : `to reach ${degrees(aim, show)}`;
   const within = prepared.warmth.coolDown?.pourWithinMin;
   const parts = ingredientsC ?? roomC;
   const line = `${blank(13)} ${show === 'us' ? '\u00b0F' : '\u00b0C'}`;
   return `<section><h2>Before you start</h2><ul>${[
     'Mold dry, clean, released, empty',
     `Mold ${line} inside, ${mold}${within === undefined ? '' : `; pour within ${amount(within, 2)} min`}`,
-    `A and B ${line}${parts === undefined ? '' : `, planned ${temp(parts, show)}`}; room ${line}`,
+    `A and B ${line}${parts === undefined ? '' : `, planned ${degrees(parts, show)}`}; room ${line}`,
     ...strapTicks(prepared),
     ...plugTicks(prepared),
     cupTick(prepared, told, show),
@@ -31,9 +34,6 @@ export function readyBlock(prepared: PreparedPour, told: SheetTold, show: Show):
     .map(tick)
     .join('')}</ul></section>`;
 }
-
-export const temp = (c: number, show: Show): string =>
-  formatQuantity('temperature', Number(c.toFixed(1)), show).replace(/ ([CF])\b/g, ' \u00b0$1');
 
 function strapTicks({ forces }: PreparedPour): string[] {
   const { clamp, straps } = forces;

@@ -1,8 +1,14 @@
+import { CAUTION_SIZES_PT } from './room';
+import { WIDTH_STYLE } from './widths';
+
+/** The cautions are the one thing that gives way where there is much to say. */
+export const cautionClass = (pt: number): string => `pt${String(pt).replace('.', '-')}`;
+
 /**
- * Black on white, 190 by 259 mm: what is left of A4 and of Letter inside margins of 10 mm. Text is 12 pt, grams are 28 pt; `cautionsPt` is the one
- * size that gives way where there is much to say.
+ * Black on white, 190 by 259 mm: what is left of A4 and of Letter inside margins of 10 mm. Text is 12 pt, grams are 28 pt. The same text for every
+ * sheet, whatever stands on it: the page's policy names it by its hash.
  */
-export const styleOf = (cautionsPt: number): string => `
+export const POUR_STYLE = `
 @page{margin:10mm}
 *{box-sizing:border-box}
 html{color:#000;background:#fff;font:12pt/1.17 "Liberation Sans",Arial,Helvetica,sans-serif}
@@ -32,7 +38,10 @@ li{list-style:none;padding-left:5.6mm;text-indent:-5.6mm;margin-bottom:.5mm}
 .blank{display:inline-block;border-bottom:.3mm solid #000;height:1em;vertical-align:baseline;text-indent:0}
 .back{display:flex;justify-content:space-between;align-items:baseline;height:6.4mm;gap:2mm}
 .clock td{height:6.6mm}
+.before p{overflow:hidden;text-overflow:ellipsis;white-space:nowrap}
 .stop{border:.7mm solid #000;padding:.6mm 1.5mm}
-.cautions{font-size:${cautionsPt}pt;line-height:1.14}
+.cautions{line-height:1.14}
+${CAUTION_SIZES_PT.map((pt) => `.${cautionClass(pt)}{font-size:${pt}pt}`).join('')}
+${WIDTH_STYLE}
 footer{border-top:.3mm solid #000;padding-top:.6mm;font-size:10pt}
 `;

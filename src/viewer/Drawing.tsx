@@ -1,103 +1,147 @@
-import { lazy, Suspense, useCallback, useState, type KeyboardEvent } from 'react';
-import { formatLength, numberText } from '../units';
-import type { Drawable } from './drawable';
+import {
+  lazy,
+  Suspense,
+  useCallback,
+  useId,
+  useRef,
+  useState,
+  type KeyboardEvent,
+  type ReactNode,
+} from 'react';
+import type { Vector } from '../geometry';
+import type { Drawable, Plane } from './drawable';
 import type { Eye } from './eye';
+import { EyeButtons } from './EyeButtons';
+import { HowToRead } from './HowToRead';
+import type { Mark, Picking } from './mark';
+import { MarkLayer } from './MarkLayer';
+import { moveOf } from './moves';
 import { oneTwoFive } from './oneTwoFive';
 import { ScaleBar } from './ScaleBar';
-import { TURN_STEP_RAD, VIEWS, ZOOM_STEP, type View } from './views';
+import type { StageLayers } from './Stage';
+import { UpArrow } from './UpArrow';
+import { useHidden } from './useHidden';
+import { usePicking } from './usePicking';
+import { usePointing, type Pointing } from './usePointing';
+import { VIEWS, type View } from './views';
 
 /** Loaded apart: the page does not wait for three. */
 const Stage = lazy(() => import('./Stage'));
+
+export interface DrawingProps {
+  picture: Drawable;
+  mmPerUnit: number | undefined;
+  isScaleCurrent: boolean;
+  /** What it is a picture of, for who does not see it. */
+  label?: string;
+  /** Places on the picture; the first two are `joined` by a line. One object as long as they stay. */
+  marks?: readonly Mark[] | undefined;
+  joined?: boolean | undefined;
+  plane?: Plane | undefined;
+  pointing?: Pointing | undefined;
+  picking?: Picking | undefined;
+  layers?: StageLayers | undefined;
+  /** Half extents of all that is drawn, where that is more than the scan. */
+  halfUnits?: readonly [number, number, number] | undefined;
+  /** Which way is up when poured, where that is not the picture's up. */
+  up?: Vector | undefined;
+  /** Hands the eye to the card around it. */
+  onEye?: ((eye: Eye | undefined) => void) | undefined;
+  /** What pointing is for, and what came of it: below the picture, which must not move under the pointer. */
+  prompt?: ReactNode;
+  /** What the colors mean: right below the picture. */
+  legend?: ReactNode;
+}
+
+const NO_MARKS: readonly Mark[] = [];
+const NO_LAYERS: StageLayers = {};
 
 /** The picture, its scale bar, and a button and a key for everything a drag can do. */
 export function Drawing({
   picture,
   mmPerUnit,
   isScaleCurrent,
-}: {
-  picture: Drawable;
-  mmPerUnit: number | undefined;
-  isScaleCurrent: boolean;
-}) {
+  label = 'Picture of the scan',
+  marks = NO_MARKS,
+  joined = false,
+  plane,
+  pointing,
+  picking,
+  layers = NO_LAYERS,
+  halfUnits = picture.halfUnits,
+  up,
+  onEye,
+  prompt,
+  legend,
+}: DrawingProps) {
+  const stage = useRef<HTMLDivElement>(null);
   const [eye, setEye] = useState<Eye | undefined>(undefined);
   const [at, setAt] = useState<{ pxPerUnit: number; view: View | undefined }>({
     pxPerUnit: 0,
     view: VIEWS[0],
   });
-  const perUnit = mmPerUnit ?? 1;
+  const keysId = useId();
   const onMoved = useCallback((pxPerUnit: number, view: View | undefined) => setAt({ pxPerUnit, view }), []);
-  const contour = oneTwoFive((Math.max(...picture.halfUnits) * perUnit) / 12);
-  const inWords = (length: number): string =>
-    mmPerUnit === undefined
-      ? `${numberText(length)} ${length === 1 ? 'unit' : 'units'}`
-      : formatLength(length);
+  const onOpened = useCallback(
+    (opened: Eye | undefined) => {
+      setEye(opened);
+      onEye?.(opened);
+    },
+    [onEye],
+  );
+  const { seatsRef, onPress, onPickKey } = usePicking(stage, eye, marks, picking);
+  const { cross, onPointerDown, onPointerUp, onKey } = usePointing(stage, eye, pointing, onPress);
+  const hiddenRef = useHidden({ eye, picture, marks, cut: layers.cut });
+  const contour = oneTwoFive((Math.max(...halfUnits) * (mmPerUnit ?? 1)) / 12);
   return (
     <>
       <div
-        className="stage"
+        className={pointing === undefined ? 'stage' : 'stage pointing'}
         data-picture
+        ref={stage}
         tabIndex={0}
         role="group"
-        aria-label="Picture of the scan"
-        aria-describedby="picture-keys"
-        onKeyDown={(event) => onKey(event, eye)}
+        aria-label={label}
+        aria-describedby={keysId}
+        onKeyDown={(event) => onKey(event) || onPickKey(event) || onEyeKey(event, eye)}
+        onPointerDown={onPointerDown}
+        onPointerUp={onPointerUp}
       >
         <Suspense fallback={<p className="note">The picture is being drawn.</p>}>
-          <Stage picture={picture} contourUnits={contour / perUnit} onEye={setEye} onMoved={onMoved} />
+          <Stage
+            {...{ picture, halfUnits, plane, layers, onMoved }}
+            contourUnits={contour / (mmPerUnit ?? 1)}
+            onEye={onOpened}
+          />
         </Suspense>
+        <MarkLayer {...{ eye, marks, joined, seatsRef, hiddenRef }} picked={picking?.picked} />
+        {up !== undefined && <UpArrow eye={eye} up={up} />}
+        {cross !== undefined && (
+          <svg className="marks cross" aria-hidden="true">
+            <path d={`M${cross.x - 16} ${cross.y}h32M${cross.x} ${cross.y - 16}v32`} />
+          </svg>
+        )}
       </div>
+      {prompt}
       {at.pxPerUnit > 0 && (
         <ScaleBar pxPerUnit={at.pxPerUnit} mmPerUnit={mmPerUnit} isCurrent={isScaleCurrent} />
       )}
-      <div className="views" role="group" aria-label="Straight views">
-        {VIEWS.map((view) => (
-          <button
-            key={view.key}
-            type="button"
-            className="act"
-            aria-pressed={at.view === view}
-            onClick={() => eye?.look(view)}
-          >
-            {view.word}
-          </button>
-        ))}
-      </div>
-      <div className="moves" role="group" aria-label="Turn and zoom">
-        {MOVES.map(({ word, move }) => (
-          <button key={word} type="button" className="act" onClick={() => eye !== undefined && move(eye)}>
-            {word}
-          </button>
-        ))}
-      </div>
-      <p className="note" id="picture-keys">
-        {isScaleCurrent
-          ? `Contour lines every ${inWords(contour)} toward you, heavy every ${inWords(5 * contour)}.`
-          : 'The distance of the contour lines is being worked out.'}{' '}
-        Hatched: the back of the surface.
-        {picture.rims.length > 0 && ' Teal: open edges.'} Keys on the picture: arrows turn it, + and − zoom, 0
-        fits, 1 to 6 are the views.
-      </p>
+      {legend}
+      <EyeButtons eye={eye} view={at.view} />
+      <HowToRead
+        {...{ picture, mmPerUnit, isScaleCurrent, contour, layers }}
+        id={keysId}
+        hasPlane={plane !== undefined}
+        isPointing={pointing !== undefined}
+        hasRows={marks.some(({ isRow }) => isRow === true)}
+      />
     </>
   );
 }
 
-const MOVES: readonly { word: string; keys: readonly string[]; move: (eye: Eye) => void }[] = [
-  { word: 'Turn left', keys: ['ArrowLeft'], move: (eye) => eye.turn({ sideRad: TURN_STEP_RAD, upRad: 0 }) },
-  {
-    word: 'Turn right',
-    keys: ['ArrowRight'],
-    move: (eye) => eye.turn({ sideRad: -TURN_STEP_RAD, upRad: 0 }),
-  },
-  { word: 'Higher', keys: ['ArrowUp'], move: (eye) => eye.turn({ sideRad: 0, upRad: TURN_STEP_RAD }) },
-  { word: 'Lower', keys: ['ArrowDown'], move: (eye) => eye.turn({ sideRad: 0, upRad: -TURN_STEP_RAD }) },
-  { word: 'Closer', keys: ['+', '='], move: (eye) => eye.zoom(ZOOM_STEP) },
-  { word: 'Farther', keys: ['-', '_'], move: (eye) => eye.zoom(1 / ZOOM_STEP) },
-  { word: 'Fit', keys: ['0'], move: (eye) => eye.fit() },
-];
-
-function onKey(event: KeyboardEvent, eye: Eye | undefined): void {
+function onEyeKey(event: KeyboardEvent, eye: Eye | undefined): void {
   if (eye === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-  const move = MOVES.find(({ keys }) => keys.includes(event.key))?.move;
+  const move = moveOf(event.key, event.shiftKey)?.move;
   const view = VIEWS[Number(event.key) - 1];
   if (move === undefined && view === undefined) return;
   event.preventDefault();

@@ -8,5 +8,13 @@ export interface Drawable {
   index: Uint32Array;
   rims: Float32Array;
   halfUnits: [number, number, number];
+  /** Of the whole surface; `shownTriangles` of them, or a simpler surface of so many, are drawn. */
   triangles: number;
+  shownTriangles: number;
+}
+
+/** A level plane at a height of the picture, in its units from its middle, and the side that a cut there takes. */
+export interface Plane {
+  atUnits: number;
+  takes: 'above' | 'below';
 }

@@ -1,15 +1,35 @@
-import { Matrix4, Spherical, Vector3, type OrthographicCamera } from 'three';
+import { Vector3, type OrthographicCamera } from 'three';
 import { OrbitControls } from 'three-stdlib';
-import { VIEWS, ZOOM_STEP, type View } from './views';
+import type { Ray, Vector } from '../geometry';
+import { giveHands } from './eyeHands';
+import { moveBy, place, seenHalves, turnBy } from './eyeSeat';
+import type { Px } from './px';
+import { VIEWS, type View } from './views';
 
 /** What buttons, keys and the size of the card can ask of the eye. */
 export interface Eye {
   /** Takes a piece of these half extents into a card of this size, on the view it stands on. */
   frame: (halfUnits: readonly [number, number, number], card: { width: number; height: number }) => void;
   look: (view: View) => void;
+  /** Looks at a place from where its surface faces, the whole piece in the card. */
+  face: (normal: Vector) => void;
   turn: (angles: { sideRad: number; upRad: number }) => void;
+  /** Moves the piece on the card, px to the right and down. */
+  move: (by: Px) => void;
   zoom: (factor: number) => void;
   fit: () => void;
+  /** The line of sight through a place on the card, px from its upper left corner; in the picture's units. */
+  rayAt: (px: Px) => Ray;
+  /** Where a place of the picture is seen on the card. Written into `to`, since it is asked with every frame. */
+  seen: (at: Vector, to: Px) => void;
+  /** How far a direction points to the eye: 1 straight at it, below 0 away. */
+  towards: (direction: Vector) => number;
+  /** Pixels per unit of the picture. */
+  pxPerUnit: () => number;
+  /** Calls back with every frame, until it is let go. */
+  watch: (onFrame: () => void) => () => void;
+  /** A frame is drawn. */
+  framed: () => void;
   close: () => void;
 }
 
@@ -17,6 +37,8 @@ export interface EyeOptions {
   camera: OrthographicCamera;
   canvas: HTMLCanvasElement;
   draw: () => void;
+  /** A hand begins to drag, or lets go. */
+  onDrag: (isDragging: boolean) => void;
   /** Told after every move: pixels per file unit, and the straight view it stands on, if any. */
   onMoved: (pxPerUnit: number, view: View | undefined) => void;
 }
@@ -25,18 +47,15 @@ export interface EyeOptions {
 const FILL = 0.86;
 
 /** Moves the camera round the piece. Open it with the canvas, close it with the canvas. */
-export function openEye({ camera, canvas, draw, onMoved }: EyeOptions): Eye {
+export function openEye({ camera, canvas, draw, onDrag, onMoved }: EyeOptions): Eye {
   let half: readonly [number, number, number] = [1, 1, 1];
   let card = { width: 1, height: 1 };
   let view: View | undefined = VIEWS[0];
+  let isPlaced = false;
   camera.up.set(0, 0, 1);
   const controls = new OrbitControls(camera, canvas);
   controls.enableDamping = false;
-  controls.enableZoom = false;
-  // Every drag needs a button that does the same (WCAG 2.5.7), and there is none for moving the piece aside.
-  controls.enablePan = false;
-  // A finger that moves up or down scrolls the page; sideways it turns the piece.
-  canvas.style.touchAction = 'pan-y';
+  controls.screenSpacePanning = true;
 
   const moved = (straight: View | undefined): void => {
     view = straight;
@@ -45,81 +64,95 @@ export function openEye({ camera, canvas, draw, onMoved }: EyeOptions): Eye {
     draw();
   };
   const fit = (): void => {
+    const from = camera.position.clone().sub(controls.target).normalize();
     controls.target.set(0, 0, 0);
+    place(camera, controls.target, from.multiplyScalar(4 * Math.hypot(...half)));
     const [halfWide, halfTall] = seenHalves(half, camera);
     camera.zoom = (FILL / 2) * Math.min(card.width / halfWide, card.height / halfTall);
     controls.update();
     moved(view);
   };
-  const look = (straight: View): void => {
+  const lookFrom = (from: Vector, straight: View | undefined): void => {
     view = straight;
-    place(camera, new Vector3(...straight.from).normalize().multiplyScalar(4 * Math.hypot(...half)));
+    place(camera, controls.target, new Vector3(...from));
     fit();
   };
   const zoom = (factor: number): void => {
     camera.zoom *= factor;
     moved(view);
   };
-  const onWheel = wheelZoom(canvas, zoom);
-  const onEnd = (): void => moved(undefined);
-  controls.addEventListener('change', draw);
+  const watchers = new Set<() => void>();
+  const held = new Vector3();
+  const closeHands = giveHands({ controls, canvas, zoom });
+  let isTurned = false;
+  const onStart = (): void => {
+    isTurned = false;
+    onDrag(true);
+  };
+  const onChange = (): void => {
+    isTurned = true;
+    draw();
+  };
+  // A mere press leaves the eye on its straight view.
+  const onEnd = (): void => {
+    onDrag(false);
+    if (isTurned) moved(undefined);
+  };
+  controls.addEventListener('change', onChange);
+  controls.addEventListener('start', onStart);
   controls.addEventListener('end', onEnd);
   return {
-    look,
+    look: (straight) => lookFrom(straight.from, straight),
+    // Straight up or down has no upright: a touch of +y keeps the face at the lower edge.
+    face: ([x, y, z]) => lookFrom(Math.hypot(x, y) < 1e-3 ? [0, 1e-4, Math.sign(z)] : [x, y, z], undefined),
     fit,
     zoom,
     turn: ({ sideRad, upRad }) => {
-      turnBy(camera, sideRad, upRad);
+      turnBy(camera, controls.target, { sideRad, upRad });
       controls.update();
       moved(undefined);
+    },
+    move: (by) => {
+      moveBy(camera, controls.target, by);
+      controls.update();
+      moved(view);
     },
     frame: (halfUnits, size) => {
       half = halfUnits;
       card = size;
       camera.near = 0.04 * Math.hypot(...half);
       camera.far = 12 * Math.hypot(...half);
-      look(view ?? VIEWS[0]);
+      if (view !== undefined || !isPlaced) lookFrom((view ?? VIEWS[0]).from, view ?? VIEWS[0]);
+      else fit();
+      isPlaced = true;
     },
+    rayAt: ({ x, y }) => {
+      camera.updateMatrixWorld();
+      const [ndcX, ndcY] = [(2 * x) / card.width - 1, 1 - (2 * y) / card.height];
+      return {
+        from: new Vector3(ndcX, ndcY, -1).unproject(camera).toArray(),
+        direction: camera.getWorldDirection(new Vector3()).toArray(),
+      };
+    },
+    seen: (at, to) => {
+      camera.updateMatrixWorld();
+      held.set(...at).project(camera);
+      to.x = ((held.x + 1) / 2) * card.width;
+      to.y = ((1 - held.y) / 2) * card.height;
+    },
+    towards: ([x, y, z]) => {
+      camera.getWorldDirection(held);
+      return -(x * held.x + y * held.y + z * held.z);
+    },
+    pxPerUnit: () => camera.zoom,
+    watch: (onFrame) => {
+      watchers.add(onFrame);
+      return () => watchers.delete(onFrame);
+    },
+    framed: () => watchers.forEach((onFrame) => onFrame()),
     close: () => {
-      canvas.removeEventListener('wheel', onWheel);
+      closeHands();
       controls.dispose();
     },
   };
-}
-
-function place(camera: OrthographicCamera, at: Vector3): void {
-  camera.position.copy(at);
-  camera.lookAt(0, 0, 0);
-  camera.updateMatrixWorld();
-}
-
-/** Turns the eye round the piece: to its side, and up or down to just short of straight above. */
-function turnBy(camera: OrthographicCamera, sideRad: number, upRad: number): void {
-  // Spherical wants y up; ours is z.
-  const seat = new Spherical().setFromVector3(
-    new Vector3(camera.position.x, camera.position.z, -camera.position.y),
-  );
-  seat.theta += sideRad;
-  seat.phi = Math.min(Math.PI - 1e-4, Math.max(1e-4, seat.phi - upRad));
-  const at = new Vector3().setFromSpherical(seat);
-  place(camera, new Vector3(at.x, -at.z, at.y));
-}
-
-/** Half of the width and height that the box of the piece takes on the screen, in file units. */
-function seenHalves(half: readonly [number, number, number], camera: OrthographicCamera): [number, number] {
-  const m = new Matrix4().extractRotation(camera.matrixWorldInverse).elements;
-  const along = (row: 0 | 1): number => half.reduce((sum, h, k) => sum + h * Math.abs(m[4 * k + row]!), 0);
-  return [along(0), along(1)];
-}
-
-/** The wheel zooms only while the picture has the focus, so that it never holds up a page that is scrolled. */
-function wheelZoom(canvas: HTMLCanvasElement, zoom: (factor: number) => void): (event: WheelEvent) => void {
-  const onWheel = (event: WheelEvent): void => {
-    const isFocused = canvas.closest('[data-picture]')?.contains(document.activeElement) === true;
-    if (!event.ctrlKey && !isFocused) return;
-    event.preventDefault();
-    zoom(event.deltaY < 0 ? ZOOM_STEP : 1 / ZOOM_STEP);
-  };
-  canvas.addEventListener('wheel', onWheel, { passive: false });
-  return onWheel;
 }

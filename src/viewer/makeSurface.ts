@@ -1,37 +1,43 @@
-import { BufferAttribute, BufferGeometry, LineBasicMaterial, type ShaderMaterial } from 'three';
-import { contourMaterial, outlineMaterial } from './contourMaterial';
-import type { Drawable } from './drawable';
-
-const ACCENT = '#0B5F62';
+import { BufferAttribute, BufferGeometry, type ShaderMaterial } from 'three';
+import type { CutUniform } from './cutUniform';
+import type { Drawable, Plane } from './drawable';
+import { ACCENT } from './inks';
+import { openShape, type Shape } from './shape';
+import { contourMaterial, outlineMaterial, thinLineMaterial } from './surfaceMaterials';
 
 /** What three needs to draw one scan. `dispose` gives all of it back. */
 export interface Surface {
-  shape: BufferGeometry;
+  shape: Shape;
   rims: BufferGeometry;
   contour: ShaderMaterial;
   outline: ShaderMaterial;
-  rimLine: LineBasicMaterial;
+  rimLine: ShaderMaterial;
   dispose: () => void;
 }
 
-export function makeSurface({ positions, normals, index, rims }: Drawable, contourUnits: number): Surface {
-  const shape = new BufferGeometry();
-  shape.setAttribute('position', new BufferAttribute(positions, 3));
-  shape.setAttribute('normal', new BufferAttribute(normals, 3));
-  shape.setIndex(new BufferAttribute(index, 1));
-  const rimShape = new BufferGeometry();
-  rimShape.setAttribute('position', new BufferAttribute(rims, 3));
+export function makeSurface(drawable: Drawable, contourUnits: number, cut: CutUniform): Surface {
+  const rims = new BufferGeometry();
+  rims.setAttribute('position', new BufferAttribute(drawable.rims, 3));
   const made = {
-    shape,
-    rims: rimShape,
-    contour: contourMaterial(contourUnits),
-    outline: outlineMaterial(),
-    rimLine: new LineBasicMaterial({ color: ACCENT }),
+    shape: openShape(drawable),
+    rims,
+    contour: contourMaterial(contourUnits, cut),
+    outline: outlineMaterial(cut),
+    rimLine: thinLineMaterial(ACCENT, cut),
   };
   return { ...made, dispose: () => Object.values(made).forEach((thing) => thing.dispose()) };
 }
 
-/** The outline is a width in pixels, so it follows the size of the card. */
-export function setCardSize({ outline }: Surface, card: { width: number; height: number }): void {
-  outline.uniforms.pixel!.value = [2 / card.width, 2 / card.height];
+/** Where a cut would go, and what it would take; none where there is none. */
+export function setPlane({ contour }: Surface, plane: Plane | undefined): void {
+  contour.uniforms.planeUnits!.value = plane?.atUnits ?? 0;
+  contour.uniforms.takenSide!.value = plane === undefined ? 0 : plane.takes === 'above' ? 1 : -1;
+}
+
+/** Lines of a width in pixels follow the size of the card. */
+export function setCardSize(
+  material: ShaderMaterial,
+  { width, height }: { width: number; height: number },
+): void {
+  material.uniforms.pixel!.value = [2 / width, 2 / height];
 }

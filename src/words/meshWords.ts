@@ -1,5 +1,6 @@
 import type { MeshCode } from '../problem';
 import type { FileUnit } from '../plan';
+import { disagreeWords, unreachedWords } from './scaleWords';
 import { UNIT_NAMES } from './unitNames';
 import { amount, counted, percent, unitsText, type Sentence, type Values } from './sentence';
 
@@ -90,14 +91,13 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
   }),
   UNITS_SUSPECT: (v) =>
     v.part === 'disagree'
-      ? {
-          text: `The ${v.by} does not agree with the scale used: it would be ${percent(Math.abs(Number(v.share)))} ${Number(v.share) > 0 ? 'larger' : 'smaller'}.`,
-          hint: `Tape both again; ${percent(v.share)} in length is ${percent(3 * Number(v.share))} in volume.`,
-        }
-      : {
-          text: `The longest side is ${amount(v.longestMm)} mm: ${Number(v.longestMm) < 25 ? 'smaller' : 'larger'} than a sculpt usually is.`,
-          hint: `Is one unit of the file really ${unitWords(String(v.unit))}? Tape one side and say it.`,
-        },
+      ? disagreeWords(v)
+      : v.part === 'unreached'
+        ? unreachedWords(v)
+        : {
+            text: `The longest side is ${amount(v.longestMm)} mm: ${Number(v.longestMm) < 25 ? 'smaller' : 'larger'} than a sculpt usually is.`,
+            hint: `Is one unit of the file really ${unitWords(String(v.unit))}? Tape one side and say it.`,
+          },
 };
 
 function notClosed(v: Values): Sentence {

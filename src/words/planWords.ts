@@ -1,5 +1,7 @@
 import { FILE_UNITS, type FileUnit } from '../plan';
 import type { CallCode, PlanCode } from '../problem';
+import { PIECE_WORDS } from './pieceWords';
+import { measureWords } from './scaleWords';
 import { amount, unitsText, type Sentence, type Values } from './sentence';
 import { UNIT_NAMES } from './unitNames';
 
@@ -12,7 +14,7 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     hint: 'Say the unit (--file-unit), or tape one side of the piece (--tall "290 mm").',
   }),
   SCALE_UNREACHED: (v) => ({
-    text: `No scale fits the ${v.by} that was given.`,
+    text: `No scale fits the ${measureWords(v.by)} that was given.`,
     hint: 'Check that measure, and that the cut leaves something of the piece.',
   }),
   CUT_AWAY: cutAway,
@@ -24,6 +26,7 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
     text: `A level floor of ${amount(v.areaCm2)} cm² lies under the piece, its top at z = ${amount(v.topMm)} mm${Number(v.tiltDegrees) > 0.3 ? `, tilted by ${amount(v.tiltDegrees, 2)}°; a level cut above it takes a wedge of the piece along` : ''}.`,
     hint: `If it is the table, cut it off: --cut "z=${unitsText(v.topUnits)} units".`,
   }),
+  ...PIECE_WORDS,
   STOPPED: () => ({ text: 'Stopped before it was done.', hint: 'Nothing was changed; ask again.' }),
   VOXEL_TOO_SMALL: (v) => ({
     text: `Voxels of ${amount(v.voxelMm, 2)} mm would be ${amount(Number(v.voxels) / 1e6, 2)} million for this piece and its offsets: more than the memory is planned for.`,

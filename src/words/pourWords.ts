@@ -1,4 +1,5 @@
 import type { PourCode } from '../problem';
+import { BOOK_INPUT_WORDS } from './bookInputWords';
 import { POUR_INPUT_WORDS } from './pourInputWords';
 import { amount, counted, type Sentence, type Values, percent } from './sentence';
 
@@ -91,5 +92,6 @@ export const POUR_WORDS: Record<PourCode, (v: Values) => Sentence> = {
   }),
 };
 
-const inputName = (input: number | string | undefined): string =>
-  (POUR_INPUT_WORDS as Readonly<Record<string, string>>)[String(input)] ?? String(input);
+const inputName = (input: number | string | undefined): string => NAMES[String(input)] ?? String(input);
+
+const NAMES: Readonly<Record<string, string>> = { ...BOOK_INPUT_WORDS, ...POUR_INPUT_WORDS };

@@ -1,5 +1,6 @@
 import type { Problem } from '../problem';
 import type { Show } from '../units';
+import { BOOK_WORDS } from './bookFindingWords';
 import { CHECK_WORDS } from './checkWords';
 import { MESH_WORDS } from './meshWords';
 import { MOLD_WORDS } from './moldWords';
@@ -9,6 +10,7 @@ import { POUR_WORDS } from './pourWords';
 import { READER_WORDS } from './readerWords';
 import type { Sentence, Values } from './sentence';
 import { SILICONE_WORDS } from './siliconeWords';
+import { STORE_WORDS } from './storeWords';
 import { WARMTH_WORDS } from './warmthWords';
 import { isYieldCode, sayYield } from './yieldWords';
 
@@ -22,6 +24,8 @@ const WORDS: Partial<Record<string, (v: Values) => Sentence>> = {
   ...POUR_WORDS,
   ...OPENING_FINDING_WORDS,
   ...WARMTH_WORDS,
+  ...STORE_WORDS,
+  ...BOOK_WORDS,
 };
 
 export const hasWords = (code: string): boolean => WORDS[code] !== undefined || isYieldCode(code);

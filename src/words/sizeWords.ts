@@ -1,6 +1,7 @@
 import type { FileUnit, Size } from '../plan';
 import { formatLength, type Show } from '../units';
 import { offsetBecause } from './offsetWords';
+import { say } from './say';
 import { amount, counted, percent } from './sentence';
 import { UNIT_NAMES } from './unitNames';
 
@@ -29,6 +30,21 @@ function methodLine({ method, closed, rims, findings }: Size): string {
 }
 
 function leftOutLine({ findings }: Size): string[] {
+  return [...sheetLine(findings), ...decidedLine(findings)];
+}
+
+/** What was decided against the rule. */
+function decidedLine(findings: Size['findings']): string[] {
+  const out = findings.filter(({ code }) => code === 'PIECE_LEFT_OUT').length;
+  return [
+    ...(out === 0
+      ? []
+      : [`${counted(out, 'separate piece')} ${out === 1 ? 'is' : 'are'} left out, as you said.`]),
+    ...findings.filter(({ code }) => code === 'PIECES_TAKEN').map((taken) => say(taken).text),
+  ];
+}
+
+function sheetLine(findings: Size['findings']): string[] {
   const sheets = findings.find(({ code, values }) => code === 'NOT_CLOSED' && values.part === 'sheets');
   if (sheets === undefined) return [];
   const { count } = sheets.values;
@@ -47,6 +63,7 @@ function areaLine({ findings }: Size): string[] {
 function scaleLine({ scale }: Size): string {
   const unit = `one unit of the file is ${amount(scale.mmPerUnit, 5)} mm`;
   if (scale.from === 'given') return `You said so: ${unit}.`;
+  if (scale.from === 'file') return `The file states it: ${unit}.`;
   const named = scale.fileUnit in UNIT_NAMES ? UNIT_NAMES[scale.fileUnit as FileUnit].one : undefined;
   return `By your tape ${unit}${named === undefined ? '' : `, ${named} within 1 %`}; a tape is off by up to ${percent(scale.doubtShare)} here.`;
 }

@@ -2,6 +2,7 @@ import { YIELD_CODES } from '../problem';
 import type { Problem, YieldCode } from '../problem';
 import { formatDensity, formatGrams, formatMass, formatRatio, formatShare, type Show } from '../units';
 import type { RatioSentenceParts } from '../yield';
+import { BOOK_INPUT_WORDS } from './bookInputWords';
 import { chanceWords } from './chance';
 import { DEMOLD_INPUT_WORDS } from './demoldInputWords';
 import { MOLDMAKING_INPUT_WORDS } from './moldmakingInputWords';
@@ -56,6 +57,7 @@ export const TERM_WORDS: Readonly<Record<string, string>> = {
 };
 
 const INPUT_WORDS: Readonly<Record<string, string>> = {
+  ...BOOK_INPUT_WORDS,
   cavityCm3: 'Cavity volume',
   riserCm3: 'Riser volume',
   freeRiseKgM3: 'Free-rise density',

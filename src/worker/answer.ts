@@ -1,18 +1,26 @@
-import { readScan, type Crew, type ScanFile } from '../geometry';
+import { boundsOf, readScanWith, upLooks, type Crew, type ScanFile } from '../geometry';
 import { good, type Outcome } from '../problem';
+import { bodyWish } from './bodyWish';
+import { coreWish } from './core';
+import { ladderWish } from './ladder';
 import { moldsWish, type KnownMolds } from './molds';
 import { bestUpWish, openingWish } from './opening';
-import { drawPicture } from './picture';
+import { paintWish } from './paint';
+import { pickOn } from './pick';
+import { drawPicture, picturePoints } from './picture';
 import { pourWish } from './pour';
 import type { Answers, Kind, Opened, Request, SizeWish } from './protocol';
+import { cutFacesWish, shellsWish } from './shells';
 import { sizeWish, type Help, type Measured } from './sizeWish';
 
 /** What a worker remembers: the last scan that could be read, and what was measured of it for the last wish. */
 export interface Desk {
   scan?: ScanFile;
-  measured?: Measured & { wish: string; known: KnownMolds };
+  measured?: Measured & { wish: string; body: string; known: KnownMolds };
   /** Threads that help with offsets and molds; asked for only when there are some to measure. */
   crew?: () => Crew | undefined;
+  /** The reader of 3MF, once an archive was given: it is fetched only then. */
+  read3mf?: (bytes: Uint8Array) => Outcome<ScanFile>;
 }
 
 /** Answers one request. Runs the same in a worker and in a test. */
@@ -32,20 +40,44 @@ export function answer(
     }
     case 'pour':
       return pourWish(request.ask);
-    case 'mold': {
-      const measured = measure(desk, request.wish, {});
-      return measured.ok ? moldsWish(measured.value, request.ask, withCrew(desk, help)) : measured;
-    }
-    case 'opening': {
-      const measured = measure(desk, request.wish, {});
-      return measured.ok ? openingWish(measured.value, request.ask, withCrew(desk, help)) : measured;
-    }
-    case 'bestUp': {
-      const measured = measure(desk, request.wish, {});
-      return measured.ok ? bestUpWish(measured.value, request.ask, withCrew(desk, help)) : measured;
-    }
+    case 'mold':
+      return onBench(desk, request.wish, help, (measured, crewed) =>
+        moldsWish(measured, request.ask, crewed),
+      );
+    case 'opening':
+      return onBench(desk, request.wish, help, (measured, crewed) =>
+        openingWish(measured, request.ask, crewed),
+      );
+    case 'bestUp':
+      return onBench(desk, request.wish, help, (measured, crewed) =>
+        bestUpWish(measured, request.ask, crewed),
+      );
+    case 'core':
+      return onBench(desk, request.wish, help, (measured, crewed) =>
+        coreWish(measured, readOn(desk, request), crewed),
+      );
     case 'picture':
       return drawPicture(scanOf(desk), request.place);
+    case 'ladder':
+      return onBench(desk, request.wish, help, (measured, crewed) =>
+        ladderWish(measured, request.ask, crewed),
+      );
+    case 'shells':
+      return onBench(desk, request.wish, help, (measured, crewed) =>
+        shellsWish(measured, request.ask, crewed),
+      );
+    case 'cutFaces':
+      return onBench(desk, request.wish, help, (measured, crewed) =>
+        cutFacesWish(measured, request.ask, crewed),
+      );
+    case 'paint':
+      return onBench(desk, request.wish, help, (measured, crewed) => {
+        // On the very points that are drawn: a picture is drawn the same whenever it is asked for.
+        const points = picturePoints(scanOf(desk), request.place);
+        return points.ok ? paintWish(measured, points.value, crewed, request.base) : points;
+      });
+    case 'pick':
+      return pickOn(scanOf(desk), request.ray, request.place);
   }
 }
 
@@ -57,8 +89,29 @@ function measure(desk: Desk, wish: SizeWish, help: Help): Outcome<NonNullable<De
   const hasOffsets = (wish.offsetsMm ?? []).length > 0;
   const measured = sizeWish(scan, wish, hasOffsets ? withCrew(desk, help) : help);
   if (!measured.ok) return measured;
-  desk.measured = { ...measured.value, wish: key, known: new Map() };
+  const body = JSON.stringify(bodyWish(wish));
+  const { sized, bench } = measured.value;
+  // Another check of the scale leaves the body as it was, and all that was worked out on it.
+  const before = desk.measured?.body === body ? desk.measured : { bench, known: new Map() };
+  desk.measured = { sized, bench: before.bench, known: before.known, wish: key, body };
   return good(desk.measured);
+}
+
+/** What was measured of the same body, whatever checks its scale. */
+function benchOf(desk: Desk, wish: SizeWish): Outcome<NonNullable<Desk['measured']>> {
+  const isSame = desk.measured?.body === JSON.stringify(bodyWish(wish));
+  return isSame ? good(desk.measured!) : measure(desk, wish, {});
+}
+
+/** Works on what was measured of a body, with every thread that helps. Errors: those of the size, and of the work. */
+function onBench<T>(
+  desk: Desk,
+  wish: SizeWish,
+  help: Help,
+  work: (measured: NonNullable<Desk['measured']>, crewed: Help) => Outcome<T>,
+): Outcome<T> {
+  const measured = benchOf(desk, wish);
+  return measured.ok ? work(measured.value, withCrew(desk, help)) : measured;
 }
 
 function withCrew(desk: Desk, help: Help): Help {
@@ -68,7 +121,7 @@ function withCrew(desk: Desk, help: Help): Help {
 
 /** A file that cannot be read leaves the scan before it on the desk. */
 function open(desk: Desk, { name, bytes }: { name: string; bytes: ArrayBuffer }): Outcome<Opened> {
-  const scan = readScan({ bytes: new Uint8Array(bytes), name });
+  const scan = readOn(desk, { name, bytes });
   if (!scan.ok) return scan;
   desk.scan = scan.value;
   delete desk.measured;
@@ -76,7 +129,20 @@ function open(desk: Desk, { name, bytes }: { name: string; bytes: ArrayBuffer })
     format: scan.value.format,
     triangles: scan.value.trianglesRead,
     findings: scan.value.findings,
+    boundsUnits: boundsOf(scan.value.mesh),
+    looks: upLooks(scan.value.mesh),
   });
+}
+
+function readOn(
+  { read3mf = missing3mf }: Desk,
+  { name, bytes }: { name: string; bytes: ArrayBuffer },
+): Outcome<ScanFile> {
+  return readScanWith(read3mf, { bytes: new Uint8Array(bytes), name });
+}
+
+function missing3mf(): never {
+  throw new Error('answer: expected the reader of 3MF for an archive, got none');
 }
 
 function scanOf(desk: Desk): ScanFile {

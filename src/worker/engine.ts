@@ -1,13 +1,17 @@
 import type {
   Answers,
+  CutFacesAsk,
   FromWorker,
   Kind,
+  LadderAsk,
   MoldsAsk,
   PicturePlace,
   Request,
+  ShellsAsk,
   SizeWish,
   ToWorker,
 } from './protocol';
+import type { BaseChoice, Ray } from '../geometry';
 import type { OpeningAsk, PourAsk } from '../plan';
 
 /** A file the page holds on to, so that a worker that was stopped can be given it again. */
@@ -38,6 +42,14 @@ export interface Engine {
   opening(wish: SizeWish, ask: OpeningAsk): Promise<Ended<Answers['opening']>>;
   bestUp(wish: SizeWish, ask: OpeningAsk): Promise<Ended<Answers['bestUp']>>;
   picture(place: PicturePlace): Promise<Ended<Answers['picture']>>;
+  ladder(wish: SizeWish, ask: LadderAsk): Promise<Ended<Answers['ladder']>>;
+  shells(wish: SizeWish, ask: ShellsAsk): Promise<Ended<Answers['shells']>>;
+  cutFaces(wish: SizeWish, ask: CutFacesAsk): Promise<Ended<Answers['cutFaces']>>;
+  paint(wish: SizeWish, place: PicturePlace, base: BaseChoice): Promise<Ended<Answers['paint']>>;
+  /** Someone points and waits: it goes before all but a scan. */
+  pick(ray: Ray, place: PicturePlace): Promise<Ended<Answers['pick']>>;
+  /** The core of the scan, from a scan of its own. */
+  core(wish: SizeWish, source: ScanSource): Promise<Ended<Answers['core']>>;
   /** Stops what is running and what waits, within the time a thread takes to end. The scan stays known. */
   cancel(): void;
   close(): void;
@@ -52,10 +64,25 @@ interface Task {
 }
 
 /** What is asked first goes first, whenever it was asked. */
-const ORDER: readonly Kind[] = ['open', 'size', 'pour', 'picture', 'mold', 'opening', 'bestUp'];
+const ORDER: readonly Kind[] = [
+  'open',
+  'pick',
+  'size',
+  'pour',
+  'picture',
+  'core',
+  'cutFaces',
+  'mold',
+  'shells',
+  // Asked for once it is looked at, and somebody waits for it; the ladder is for a slider that stands still then.
+  'opening',
+  'ladder',
+  'paint',
+  'bestUp',
+];
 
 /** These take seconds, and are told when they have to stand aside. */
-const LONG: readonly Kind[] = ['mold', 'opening', 'bestUp'];
+const LONG: readonly Kind[] = ['mold', 'shells', 'ladder', 'paint', 'opening', 'bestUp'];
 
 const goesBefore = (kind: Kind, running: Kind): boolean => ORDER.indexOf(kind) <= ORDER.indexOf(running);
 
@@ -142,7 +169,7 @@ export function createEngine(
       };
       worker.postMessage(
         { id, request, ...(stop === undefined ? {} : { stop }) },
-        request.kind === 'open' ? [request.bytes] : [],
+        'bytes' in request ? [request.bytes] : [],
       );
     });
   }
@@ -166,6 +193,14 @@ export function createEngine(
     opening: (wish, ask) => submit('opening', () => Promise.resolve({ kind: 'opening', wish, ask })),
     bestUp: (wish, ask) => submit('bestUp', () => Promise.resolve({ kind: 'bestUp', wish, ask })),
     picture: (place) => submit('picture', () => Promise.resolve({ kind: 'picture', place })),
+    ladder: (wish, ask) => submit('ladder', () => Promise.resolve({ kind: 'ladder', wish, ask })),
+    shells: (wish, ask) => submit('shells', () => Promise.resolve({ kind: 'shells', wish, ask })),
+    cutFaces: (wish, ask) => submit('cutFaces', () => Promise.resolve({ kind: 'cutFaces', wish, ask })),
+    paint: (wish, place, base) =>
+      submit('paint', () => Promise.resolve({ kind: 'paint', wish, place, base })),
+    pick: (ray, place) => submit('pick', () => Promise.resolve({ kind: 'pick', ray, place })),
+    core: (wish, source) =>
+      submit('core', async () => ({ kind: 'core', wish, name: source.name, bytes: await source.bytes() })),
     cancel: stop,
     close: stop,
   };

@@ -1,4 +1,4 @@
-import { preparePour, type PourAsk, type PreparedPour } from '../plan';
+import { figuresOf, preparePour, type OpenedFigure, type PourAsk, type PreparedPour } from '../plan';
 import { good, type Outcome, type Problem } from '../problem';
 
 /** What is told beside the batch, in groups: one that is refused is left out and told, and the grams stay. */
@@ -7,6 +7,8 @@ export type PourGroup = 'mold' | 'cups' | 'forces' | 'times' | 'warm' | 'skin' |
 /** A pour as the page shows it: what could be worked out, and why a group of it could not. */
 export interface PourOnPage extends PreparedPour {
   refused: Partial<Record<PourGroup, Problem>>;
+  /** Every number of it, opened. */
+  figures: OpenedFigure[];
 }
 
 /** What each group adds to the batch in the air of the day. */
@@ -35,7 +37,7 @@ const GROUPS: Readonly<Record<PourGroup, (ask: PourAsk, all: PourAsk) => PourAsk
  */
 export function pourWish(ask: PourAsk): Outcome<PourOnPage> {
   const all = preparePour(ask);
-  if (all.ok) return good({ ...all.value, refused: {} });
+  if (all.ok) return good({ ...all.value, refused: {}, figures: figuresOf(all.value, ask) });
   let told = batchAlone(ask);
   let ready = preparePour(told);
   if (!ready.ok) return ready;
@@ -46,7 +48,7 @@ export function pourWish(ask: PourAsk): Outcome<PourOnPage> {
     if (tried.ok) [told, ready] = [more, tried];
     else refused[group] = tried.problem;
   }
-  return good({ ...ready.value, refused });
+  return good({ ...ready.value, refused, figures: figuresOf(ready.value, told) });
 }
 
 function batchAlone({ pour, air, roomC, ingredientsC, foam, packs, past, facts }: PourAsk): PourAsk {

@@ -22,11 +22,13 @@ export function sizeWish(scan: ScanFile, wish: SizeWish, help: Help): Outcome<Me
 
 function sizedOf(scan: ScanFile, size: Size): Sized {
   const { mmPerUnit } = size.scale;
-  const lowestMm = mmPerUnit * placedBounds(scan.mesh, { up: size.up, mmPerUnit: 1 }).min[2];
+  const { min, max } = placedBounds(scan.mesh, { up: size.up, mmPerUnit: 1 });
+  const lowestMm = mmPerUnit * min[2];
   const plane = size.cuts[0];
   const top = size.floor?.topMm;
   return {
     size,
+    whole: { lowestUnits: min[2], tallMm: mmPerUnit * (max[2] - min[2]) },
     ...(plane === undefined
       ? {}
       : { cut: { atUnits: plane.atMm / mmPerUnit, heightMm: plane.atMm - lowestMm, keep: plane.keep } }),
@@ -36,13 +38,12 @@ function sizedOf(scan: ScanFile, size: Size): Sized {
   };
 }
 
-function optionsOf({ up, taped, fileUnit, cut, offsetsMm, accuracy }: SizeWish): SizeOptions {
+function optionsOf({ cut, taped, second, ...wish }: SizeWish): SizeOptions {
+  const extents = [taped, second].filter((one) => one !== undefined && 'along' in one);
   return {
-    ...(up === undefined ? {} : { up }),
-    ...(fileUnit === undefined ? {} : { fileUnit }),
-    ...(taped === undefined ? {} : { taped: [taped] }),
-    ...(offsetsMm === undefined ? {} : { offsetsMm }),
-    ...(accuracy === undefined ? {} : { accuracy }),
+    ...wish,
+    ...(extents.length === 0 ? {} : { taped: extents }),
+    ...(second === undefined || 'along' in second ? {} : { span: second }),
     ...(cut === undefined ? {} : { cuts: [cutOf(cut)] }),
   };
 }

@@ -1,6 +1,9 @@
+import type { Estimate } from '../estimate';
 import { bad, finding, good } from '../problem';
 import type { Outcome, Problem } from '../problem';
-import { RULES } from './rules';
+import { checkWithin } from './checkInput';
+import { normalQuantile } from './normal';
+import { INPUT_BOUNDS, RULES } from './rules';
 
 /** Masses on the scale in g: the cup full of trimmed foam, the empty cup, the water that fills it to the rim. */
 export interface CupWeights {
@@ -33,7 +36,7 @@ export function freeRiseFromCup({ fullG, cupG, waterG, waterTempC }: CupWeights)
   return good({ freeRiseKgM3: (1000 * foamG) / cupCm3, foamG, cupCm3 });
 }
 
-export interface CupsResult {
+interface CupsResult {
   freeRiseKgM3: number;
   /** Relative standard uncertainty of the mean. */
   uShare: number;
@@ -64,6 +67,43 @@ export function freeRiseFromCups(weights: readonly CupWeights[]): Outcome<CupsRe
   const findings = small
     ? [finding('CUP_TEST_SMALL', 'look', { foamG: smallestG, wantedG: RULES.smallCup.value, uShare })]
     : [];
+  return good({ freeRiseKgM3, uShare, cups, findings });
+}
+
+/** The free rise of a day, kg/m3, with the range that holds it 9 times of 10; its relative standard uncertainty; and each cup. */
+export interface CupTest {
+  freeRiseKgM3: Estimate;
+  uShare: number;
+  cups: CupResult[];
+  findings: Problem[];
+}
+
+/** Upper end of a range that holds 9 times of 10. */
+const NINE_OF_TEN = 0.95;
+
+/**
+ * What the cups of one day come to: their mean with its range. A density that no foam has comes of a slip, and is refused. Errors: those
+ * of `freeRiseFromCups`, INPUT_OUT_OF_BOUNDS.
+ */
+export function cupTest(weights: readonly CupWeights[]): Outcome<CupTest> {
+  const mean = freeRiseFromCups(weights);
+  if (!mean.ok) return mean;
+  const cups: CupResult[] = [];
+  for (const one of weights) {
+    const cup = freeRiseFromCup(one);
+    if (!cup.ok) return cup;
+    const dense = checkWithin(cup.value.freeRiseKgM3, INPUT_BOUNDS.freeRiseKgM3, 'freeRiseKgM3');
+    if (!dense.ok) return dense;
+    cups.push(cup.value);
+  }
+  const { freeRiseKgM3: value, uShare, findings } = mean.value;
+  const half = normalQuantile(NINE_OF_TEN) * uShare * value;
+  const freeRiseKgM3: Estimate = {
+    value,
+    low: Math.max(0, value - half),
+    high: value + half,
+    from: 'cup-test',
+  };
   return good({ freeRiseKgM3, uShare, cups, findings });
 }
 

@@ -7,11 +7,11 @@ import type { FoamCard, MixRatio, PartDensities } from './foam';
 
 /**
  * A foam card out of a shop file: unknown JSON in, a checked card or FOAM_CARD_FIELD with the field and what it needs.
- * Fields it does not know are left to others and not carried over.
+ * Fields it does not know stay on the card untouched.
  */
 export function readFoamCard(json: unknown): Outcome<FoamCard> {
   if (!isRecord(json)) return field('card', 'an object');
-  const { name, freeRiseKgM3, freeRiseFrom, ratio, partDensities } = json;
+  const { name, freeRiseKgM3, freeRiseFrom, ratio, partDensities, ...more } = json;
   if (typeof name !== 'string' || name.trim() === '') return field('name', 'a text');
   if (typeof freeRiseKgM3 !== 'number') return field('freeRiseKgM3', 'a number in kg/m3');
   const dense = checkInput(freeRiseKgM3, 'freeRiseKgM3');
@@ -24,6 +24,7 @@ export function readFoamCard(json: unknown): Outcome<FoamCard> {
   const byMass = massRatio(ratio, partDensities);
   if (!byMass.ok) return byMass;
   const card: FoamCard = {
+    ...more,
     name,
     freeRiseKgM3,
     freeRiseFrom,

@@ -8,6 +8,12 @@ declare module 'jstat' {
     beta: {
       inv(p: number, alpha: number, beta: number): number;
     };
+    gamma: {
+      inv(p: number, shape: number, scale: number): number;
+    };
+    studentt: {
+      inv(p: number, df: number): number;
+    };
   };
   export default jstat;
 }

@@ -38,6 +38,14 @@ describe('marks of Batch', () => {
     expect(marksOf(dense).foam).toBe('stop');
   });
 
+  it('tell of a short fill by how likely it is, and that no cup was tested today', () => {
+    const { ticket, desk } = poured();
+    expect(marksOf(ticket).short).toBe('unknown');
+    const thin = settle(step(ticket, ...type('pack', '1.02')), desk);
+    expect(['look', 'stop']).toContain(marksOf(thin).short);
+    expect(marksOf(step(thin, ...type('pack', '1.5'))).short).toBe('open');
+  });
+
   it('want a look at a sample ratio the other way round, until the card has another name', () => {
     const { ticket, desk } = poured();
     const tested = step(ticket, { do: 'foam', foam: { from: 'cup-test' } }, ...type('pack', '1.3'));
@@ -68,7 +76,8 @@ describe('marks of Measure', () => {
       size: { ...sized!.size, findings: [{ code: 'NOT_CLOSED', status: 'stop', values: {} } as const] },
     };
     const marks = measureMarks({ ...ticket, size: { ...ticket.size, answer: withHole } });
-    expect(marks.slice(4)).toEqual(['stop', 'stop']);
+    // Of the scan's soundness, and of the volume, which stands last.
+    expect([marks[4], marks.at(-1)]).toEqual(['stop', 'stop']);
   });
 
   it('look at a field that waits for its meaning', () => {

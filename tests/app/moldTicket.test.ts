@@ -6,7 +6,6 @@ import { chosenNow } from '../../src/app/mold/chosen';
 import { fieldOfMold } from '../../src/app/mold/fieldProblem';
 import { moldMarks } from '../../src/app/mold/marks';
 import { asksOf } from '../../src/app/ticket/asks';
-import { hasWork } from '../../src/app/ticket/hasWork';
 import { readKitsText } from '../../src/app/ticket/kits';
 import { isPicked, jacketField, MADE_FIELDS, moldField } from '../../src/app/ticket/madeFields';
 import { moldsAskOf, pourByOf, unreadForMold } from '../../src/app/ticket/moldWishes';
@@ -252,11 +251,6 @@ describe('a new scan', () => {
     expect(ask.settings.block).toEqual({});
     expect(ask.sculptMassG).toBeUndefined();
     expect(ask.facts).toEqual({ siliconeCure: 'condensation', gloves: 'nitrile', today: opened.today });
-  });
-
-  it('is asked about before it is left, once anything was typed for its mold', () => {
-    expect(hasWork(newTicket())).toBe(false);
-    expect(hasWork(step(newTicket(), ...type(SKIN, '8')))).toBe(true);
   });
 });
 

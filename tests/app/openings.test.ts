@@ -8,7 +8,7 @@ import { box } from '../support/shapes';
 import { stlBytes } from '../support/writeMesh';
 
 /** A box of 100 x 100 x 200 mm on the board. */
-const wish = { fileUnit: 'mm', up: '+z' } as const;
+const wish = { fileUnit: 'mm', up: '+z', accuracy: 'fast' } as const;
 
 function deskWithBox(): Desk {
   const desk: Desk = {};

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { asksOf } from '../../src/app/ticket/asks';
 import { pourNow, sizeNow } from '../../src/app/ticket/now';
 import { ticketReducer, type Action } from '../../src/app/ticket/reducer';
-import { SAMPLE_CARDS } from '../../src/app/ticket/sampleCards';
+import { SAMPLE_SHOP } from '../../src/job/sampleShop';
 import { newTicket, type Ticket } from '../../src/app/ticket/state';
 import type { FieldName } from '../../src/app/ticket/fields';
 import { answer, type Desk } from '../../src/worker/answer';
@@ -50,7 +50,7 @@ export function poured(): { ticket: Ticket; desk: Desk } {
   const open = step(
     openBox(newTicket(), desk),
     { do: 'up', axis: '+z' },
-    { do: 'card', card: SAMPLE_CARDS[0]! },
+    { do: 'card', card: SAMPLE_SHOP.foams[0]! },
     ...type('tape', '200'),
   );
   const ticket = settle(open, desk);

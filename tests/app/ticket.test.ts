@@ -2,21 +2,31 @@ import { describe, expect, it } from 'vitest';
 import { bad, good } from '../../src/problem';
 import { KG_M3_PER_LB_FT3 } from '../../src/units';
 import { ticketReducer, type Action } from '../../src/app/ticket/reducer';
-import { SAMPLE_CARDS } from '../../src/app/ticket/sampleCards';
+import { SAMPLE_SHOP } from '../../src/job/sampleShop';
 import { newTicket, type Ticket } from '../../src/app/ticket/state';
 import { pourKeyOf, sizeKeyOf } from '../../src/app/ticket/now';
 import { cardOf, sizeWishOf } from '../../src/app/ticket/wishes';
+import type { Opened } from '../../src/worker/protocol';
+import type { FoamCard } from '../../src/yield';
 import { expectClose } from '../support/close';
 import { problemOf, valueOf } from '../support/outcome';
 
 const sourceOf = (name: string) => ({ name, bytes: () => Promise.resolve(new ArrayBuffer(0)) });
+const LOOK = { columns: 1, rows: 1, runs: [0, 0, 1] };
+const OPENED: Opened = {
+  format: 'stl',
+  triangles: 12,
+  findings: [],
+  boundsUnits: { min: [0, 0, 0], max: [1, 1, 1] },
+  looks: { '+x': LOOK, '-x': LOOK, '+y': LOOK, '-y': LOOK, '+z': LOOK, '-z': LOOK },
+};
 const openedAs = (name: string): Action => ({
   do: 'opened',
   source: sourceOf(name),
-  ended: { how: 'answered', answer: good({ format: 'stl', triangles: 12, findings: [] }) },
+  ended: { how: 'answered', answer: good(OPENED) },
 });
 const after = (...actions: Action[]): Ticket => actions.reduce(ticketReducer, newTicket());
-const light = SAMPLE_CARDS[0]!;
+const [light, firm] = SAMPLE_SHOP.foams as [FoamCard, FoamCard];
 
 describe('what the engine is asked', () => {
   it('says nothing of a tape or a way up that nobody confirmed', () => {
@@ -57,7 +67,7 @@ describe('the foam card', () => {
   });
 
   it('wants both densities for a ratio by volume', () => {
-    const byVolume = after({ do: 'card', card: SAMPLE_CARDS[1]! }, { do: 'foam', foam: { by: 'volume' } });
+    const byVolume = after({ do: 'card', card: firm }, { do: 'foam', foam: { by: 'volume' } });
     expect(problemOf(cardOf(byVolume)!).code).toBe('PART_DENSITIES_NEEDED');
   });
 

@@ -198,7 +198,7 @@ describe('with a shop', () => {
     for (const [text, code] of [
       ['{', 'SHOP_FILE'],
       ['[]', 'SHOP_FILE'],
-      ['{"schema":"risewright/shop@2","foams":[]}', 'SHOP_FILE'],
+      ['{"schema":"risewright/shop@9","foams":[]}', 'SHOP_FILE'],
       ['{"schema":"risewright/shop@1","foams":[{"name":""}]}', 'FOAM_CARD_FIELD'],
     ] as const) {
       const { error } = document(['batch', '--volume', '5 L', '--foam', 'X', '--shop', 's.json'], {

@@ -12,7 +12,7 @@ const SOUP = stlBytes({
 });
 const desk: Desk = {
   files: {
-    'mushroom.stl': stlBytes(mushroomOn()),
+    'mushroom.stl': stlBytes(mushroomOn(64)),
     'soup.stl': SOUP,
     'shop.json': JSON.stringify(SAMPLE_SHOP),
     'hasty.json': JSON.stringify(hasty),

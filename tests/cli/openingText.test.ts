@@ -6,7 +6,7 @@ import { stlBytes } from '../support/writeMesh';
 
 const desk: Desk = {
   files: {
-    'mushroom.stl': stlBytes(mushroomOn()),
+    'mushroom.stl': stlBytes(mushroomOn(64)),
     'ball.stl': stlBytes(ballOn(50)),
     'shop.json': JSON.stringify(SAMPLE_SHOP),
   },

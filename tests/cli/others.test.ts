@@ -43,7 +43,7 @@ describe('sample DIR', () => {
 
   it('the lines it says to try do run', () => {
     const lines = [...call(['sample', 'try']).out.matchAll(/Try +risewright (.+)/g)].map((m) => m[1]!);
-    expect(lines.length).toBe(3);
+    expect(lines.length).toBe(4);
     const files = Object.fromEntries(called.files) as Record<string, string | Uint8Array>;
     for (const line of lines) {
       const args = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((m) => m[1] ?? m[2]!);

@@ -62,6 +62,32 @@ describe('sheet -o sheet.html', () => {
   });
 });
 
+describe('sheet --piece', () => {
+  const BOOK = [
+    { kind: 'pour', id: 'p1', no: 2, piece: '1-troll', pack: 1.25, mixedG: 551, skin: 3 },
+    { kind: 'pour', id: 'p2', no: 4, piece: '2-hand', pack: 1.15, mixedG: 218, skin: 1 },
+    { kind: 'pour', id: 'p3', no: 11, piece: 'Quay Troll head', pack: 1.3, mixedG: 577, moldC: 37 },
+  ];
+  const shop = { ...(JSON.parse(SHOP_DESK.files!['shop.json'] as string) as object), book: BOOK };
+  const desk = { files: { 'shop.json': JSON.stringify(shop) } };
+
+  it('the last pours of the piece stand on it, by its name or its id, and those of no other', () => {
+    const page = call([...SHEET, '--piece', '1-troll', '-o', 'sheet.html'], desk).files.get('sheet.html');
+    const text = textOf(page as string);
+    expect(text).toContain('Last out of this mold No. 2: 551 g, pack 1.25, skin 3 of 5');
+    expect(text).not.toContain('No. 4:');
+  });
+
+  it('a piece that nobody knows, or no shop to look in, is said', () => {
+    const unknown = call([...SHEET, '--piece', 'Whale'], desk);
+    expect([unknown.exit, unknown.out]).toEqual([2, '']);
+    expect(unknown.notes).toContain('"Whale" is no piece of the shop');
+    const alone = call(['sheet', ...PLAIN, '--piece', '1-troll'], desk);
+    expect(alone.exit).toBe(2);
+    expect(alone.notes).toContain('none was given');
+  });
+});
+
 describe('sheet --json', () => {
   it('the document goes to stdout, the page to its file', () => {
     const called = call([...SHEET, '--json', '-o', 'sheet.html'], SHOP_DESK);

@@ -189,11 +189,12 @@ describe('where the scan comes from and where the answer goes', () => {
     expect(inputs).toMatchObject({ file: '-', format: 'stl' });
   });
 
-  it('stdin called by the wrong format', () => {
-    expect(
-      document(['size', '-', '--format', 'obj', '--file-unit', 'mm'], { stdin: sampleBytes(BOX) }).error!
-        .code,
-    ).toBe('WRONG_FORMAT');
+  it('stdin called by the wrong format: what it holds decides, and that is said', () => {
+    const { result, findings } = document(['size', '-', '--format', 'obj', '--file-unit', 'mm'], {
+      stdin: sampleBytes(BOX),
+    });
+    expectClose(result.volume_cm3 as number, 24, 1e-12);
+    expect(findings).toContainEqual(expect.objectContaining({ code: 'WRONG_FORMAT', status: 'look' }));
   });
 
   it('-o writes the same document to a file, and nothing to stdout; "-" is stdout', () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import type { FromWorker, Request } from '../../src/worker/protocol';
-import { expect, hasBrowser, openTroll, test } from './ticket';
+import { expect, hasBrowser, newPiece, openTroll, test } from './ticket';
 
 test.skip(!hasBrowser, 'no chromium was found');
 
@@ -68,7 +68,8 @@ test('offsets come out the same with shared memory and without it', async ({ pag
   expect([...together.shares].sort((a, b) => a - b)).toEqual(together.shares);
 
   // The same page from a host that sends no such headers.
-  const alone = await (await browser.newContext()).newPage();
+  const context = await browser.newContext({ baseURL: baseURL!, serviceWorkers: 'block' });
+  const alone = await context.newPage();
   await alone.route('**/*', async (route) => {
     const response = await route.fetch();
     const headers = Object.fromEntries(
@@ -76,11 +77,11 @@ test('offsets come out the same with shared memory and without it', async ({ pag
     );
     await route.fulfill({ response, headers });
   });
-  await alone.goto(baseURL!);
+  await newPiece(alone);
   await alone.getByRole('button', { name: 'Quay Troll head' }).click();
   await expect(alone.getByRole('radio', { name: '+y' })).toBeVisible();
   const single = await offsetsOf(alone, 'sample-meshes/sphere-r50.stl', [10, -8]);
   expect(single.isIsolated).toBe(false);
   expect(single.volumesCm3).toEqual(together.volumesCm3);
-  await alone.close();
+  await context.close();
 });

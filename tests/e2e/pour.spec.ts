@@ -1,12 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, gramsOf, hasBrowser, numberIn, pourTroll, test } from './ticket';
+import { ask, box, expect, gramsOf, hasBrowser, numberIn, pourTroll, soFar, test } from './ticket';
 
 test.skip(!hasBrowser, 'no chromium was found');
 test.slow();
-
-const ask = (page: Page, name: string) => page.locator('#batch').getByRole('region', { name, exact: true });
-const box = (page: Page, label: string) => page.getByLabel(label, { exact: true });
 
 /** A cell of the packs, once the pour is current. */
 async function packCell(page: Page, pack: string, row: string): Promise<string> {
@@ -17,28 +13,6 @@ async function packCell(page: Page, pack: string, row: string): Promise<string> 
     .filter({ has: page.getByRole('rowheader', { name: row }) })
     .locator(`[data-pack="${pack}"]`)
     .innerText();
-}
-
-const unfold = (page: Page): Promise<void> =>
-  page.locator('#batch details').evaluateAll((all) => all.forEach((each) => each.setAttribute('open', '')));
-
-/** Something in every question of the pour, so that every table is there. */
-async function tellAll(page: Page): Promise<void> {
-  for (const [label, text] of [
-    ['Room', '18 C'],
-    ['A and B, as they are mixed', '22 C'],
-    ['Mold, measured inside', '24 C'],
-    ['Height above the sea', '500'],
-    ['Mixing cup, up to its rim', '1 L'],
-    ['Shadow of the cavity across the parting', '450'],
-    ['Plug or lid in the opening, its area; 0: none', '20'],
-    ['Thickness of the rubber', '25 mm'],
-    ['Air around it', '45 C'],
-    ['Share of color 1', '1.5'],
-    ['B in the cup, as read', '207'],
-  ] as const)
-    await box(page, label).fill(text);
-  await gramsOf(page, 'A');
 }
 
 test('packs stand side by side, and the radio of one makes its grams those of the batch', async ({
@@ -81,7 +55,7 @@ test('a cup of one liter splits the batch: each cup has A and B, and the sums ho
   expect(all[0]! + all[1]!).toBe(all[2]);
   // The large figures are those to weigh next: of one cup.
   expect(await gramsOf(page, 'A')).toBe(each[0]![0]);
-  await expect(page.locator('.sofar')).toContainText(`in ${each.length} cups`);
+  await expect(soFar(page)).toContainText(`in ${each.length} cups`);
 });
 
 test('B as it lies in the cup gives the A that goes with it, at once', async ({ page }) => {
@@ -142,40 +116,4 @@ test('from the first keystroke in a height on no frame shows a figure of the day
   });
   expect(frames.length).toBeGreaterThan(1);
   for (const frame of frames) expect(frame.split(/[^\d.]+/)).not.toContain(before);
-});
-
-for (const width of [1280, 390]) {
-  test(`axe finds nothing in Batch against WCAG 2.2 AA at ${width} px, all told and unfolded`, async ({
-    page,
-  }) => {
-    await page.setViewportSize({ width, height: 900 });
-    await pourTroll(page);
-    await tellAll(page);
-    await unfold(page);
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-    const { violations } = await new AxeBuilder({ page }).include('#batch').withTags(tags).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
-      [],
-    );
-  });
-}
-
-test('nothing of Batch runs over the edge and every target is 44 px, from 1280 down to 320 px', async ({
-  page,
-}) => {
-  await pourTroll(page);
-  await tellAll(page);
-  await unfold(page);
-  for (const width of [1280, 640, 390, 320]) {
-    await page.setViewportSize({ width, height: 900 });
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(over, `at ${width} px`).toBeLessThanOrEqual(0);
-    const small = await page.evaluate(() =>
-      [...document.querySelectorAll('#batch :is(a, button, summary, select, input, label:has(input))')]
-        .filter((e) => !e.matches('.sr, label input'))
-        .map((e) => ({ what: e.outerHTML.slice(0, 80), height: e.getBoundingClientRect().height }))
-        .filter(({ height }) => height > 0 && height < 43.9),
-    );
-    expect(small, `at ${width} px`).toEqual([]);
-  }
 });

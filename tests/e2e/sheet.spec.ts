@@ -20,12 +20,36 @@ const TOLD = {
 } as const;
 const TITLE = 'A casting with a title so long that it has no room on any sheet of any size whatever <b>x</b>';
 
+/** Of a mold that was poured often, with places to free: the longest lines there are. */
+const KNOWN = {
+  before: [101, 102, 103].map((no) => ({
+    no,
+    mixedG: 12345,
+    pack: 1.35,
+    moldC: 36.55,
+    opening: 'open' as const,
+    filled: 'short' as const,
+    skin: 3,
+  })),
+  places: [21, 22, 23, 24].map((n) => ({
+    kind: 'thin foam' as const,
+    n,
+    thicknessMm: n / 2.7,
+    slenderness: 3,
+    atMm: [0, 0, 0] as const,
+    normal: [0, 0, 1] as const,
+  })),
+};
+
 const SHEETS: [string, string][] = [
   ['nothing told', sheetOf(pourOf())],
-  ['one cup, told', sheetOf(pourOf({ ...TOLD, facts: {} }), { told: TOLD, title: TITLE, lot: TITLE })],
+  [
+    'one cup, told',
+    sheetOf(pourOf({ ...TOLD, facts: {} }), { told: TOLD, title: TITLE, lot: TITLE, ...KNOWN }),
+  ],
   [
     'four cups, Stops, six colors',
-    sheetOf(pourOf({ ...TOLD, cups: { cupCm3: 560 } }), { told: TOLD, title: TITLE, show: 'both' }),
+    sheetOf(pourOf({ ...TOLD, cups: { cupCm3: 560 } }), { told: TOLD, title: TITLE, show: 'both', ...KNOWN }),
   ],
   [
     'many cups, pack over all',
@@ -33,6 +57,7 @@ const SHEETS: [string, string][] = [
       told: TOLD,
       jobCode: TITLE,
       show: 'both',
+      ...KNOWN,
     }),
   ],
 ];

@@ -114,6 +114,38 @@ describe('what else the caster holds', () => {
   });
 });
 
+describe('what the mold is known for', () => {
+  const spot = (n: number, thicknessMm: number) =>
+    ({ kind: 'thin foam', n, thicknessMm, slenderness: 3, atMm: [0, 0, 0], normal: [0, 0, 1] }) as const;
+
+  it('thin places are freed first, the thinnest first, by their numbers on the place card; beyond three they are counted', () => {
+    const places = [spot(4, 7.83), spot(5, 6.1), spot(7, 9.4), spot(8, 11)];
+    const opening = { kind: 'opening', n: 1, diameterMm: 30, atMm: [0, 0, 0], normal: [0, 0, 1] } as const;
+    const text = textOf(sheetOf(pourOf(), { places: [opening, ...places] }));
+    expect(text).toContain('Free first, by place card: 5 (6.1 mm), 4 (7.8 mm) and 7 (9.4 mm), then 1 more');
+    expect(textOf(sheetOf(pourOf(), { places: [opening] }))).not.toContain('Free first');
+    expect(textOf(sheetOf(pourOf()))).not.toContain('Free first');
+  });
+
+  it('the last three pours out of it, a line each, with what was written down of them and no more', () => {
+    const before = [1, 2, 3, 11].map((no) => ({ no, pack: 1 + no / 20 }));
+    const text = textOf(
+      sheetOf(pourOf(), {
+        before: [
+          ...before,
+          { no: 12, mixedG: 577, pack: 1.3, moldC: 37, opening: 'plug', filled: 'full', skin: 3 },
+          { no: 13 },
+        ],
+      }),
+    );
+    expect(text).toContain(
+      'Last out of this mold No. 11: pack 1.55 No. 12: 577 g, pack 1.30, mold 37 \u00b0C, plugged, full, skin 3 of 5 No. 13: nothing written down',
+    );
+    expect(text).not.toContain('No. 3:');
+    expect(textOf(sheetOf(pourOf()))).not.toContain('Last out of this mold');
+  });
+});
+
 describe('cautions and checks', () => {
   it('every caution that applies is on it, by its name; one that does not is not', () => {
     const text = textOf(sheetOf(pourOf()));

@@ -38,6 +38,10 @@ export function call(args: readonly string[], desk: Desk = {}): Called {
       if (desk.cannotWrite !== undefined) throw new Error(desk.cannotWrite);
       called.files.set(path, data);
     },
+    replaceFile: (path, data) => {
+      if (desk.cannotWrite !== undefined) throw new Error(desk.cannotWrite);
+      called.files.set(path, data);
+    },
     isTerminal: desk.isTerminal ?? false,
   };
   const exit = run(args, io, '0.0.0-test');

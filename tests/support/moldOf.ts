@@ -1,6 +1,7 @@
 import {
   buildField,
   moldType,
+  moldWork,
   settleMold,
   standSculpt,
   type BaseChoice,
@@ -23,16 +24,25 @@ interface Standing {
   field: Field;
 }
 
-const kept = new WeakMap<TriangleMesh, Standing[]>();
-const sculpts: Readonly<Record<BaseChoice, WeakMap<TriangleMesh, Sculpt>>> = {
-  open: new WeakMap<TriangleMesh, Sculpt>(),
-  closed: new WeakMap<TriangleMesh, Sculpt>(),
-};
+interface Memory {
+  fields: WeakMap<TriangleMesh, Standing[]>;
+  sculpts: Readonly<Record<BaseChoice, WeakMap<TriangleMesh, Sculpt>>>;
+}
+
+const blank = (): Memory => ({
+  fields: new WeakMap(),
+  sculpts: { open: new WeakMap(), closed: new WeakMap() },
+});
+
+let kept = blank();
+
+/** At the end of every file that uses `moldOf`: a field that reaches further, built for another file, would tell in the last digits of the next one. */
+export const forgetMolds = (): void => void (kept = blank());
 
 /** The sculpt as molds see it, kept for the next call. */
 export function stood(mesh: TriangleMesh, base: BaseChoice = 'open'): Sculpt {
-  const known = sculpts[base].get(mesh) ?? valueOf(standSculpt(measured(mesh), base));
-  sculpts[base].set(mesh, known);
+  const known = kept.sculpts[base].get(mesh) ?? valueOf(standSculpt(measured(mesh), base));
+  kept.sculpts[base].set(mesh, known);
   return known;
 }
 
@@ -51,9 +61,9 @@ export function moldOf(
   const settled = valueOf(settleMold(type, isBare ? { ...wish, skinMm: undefined } : wish));
   const settings = isBare ? { ...settled, skinMm: 0 } : settled;
   const sculpt = stood(mesh, settings.base === 'closed' ? 'closed' : 'open');
-  const reachMm = type.reachMm(settings, sculpt);
+  const reachMm = moldWork(key).reachMm(settings, sculpt);
   const body = reachMm === 0 ? { sculpt } : { sculpt, field: fieldOn(mesh, sculpt, { voxelMm, reachMm }) };
-  return valueOf(type.build({ ...body, coatsMm }, settings));
+  return valueOf(moldWork(key).build({ ...body, coatsMm }, settings));
 }
 
 /** Volume of a named part of the rubber, cm3. */
@@ -71,7 +81,7 @@ function fieldOn(
 ): Field {
   if (chain === undefined) throw new Error('fieldOn: expected a sculpt with a surface, got a soup');
   const base = boardMm === undefined ? 'closed' : 'open';
-  const known = (kept.get(mesh) ?? []).find(
+  const known = (kept.fields.get(mesh) ?? []).find(
     (one) => one.base === base && one.voxelMm === voxelMm && one.reachMm >= reachMm,
   );
   if (known !== undefined) return known.field;
@@ -82,6 +92,6 @@ function fieldOn(
       ...(boardMm === undefined ? {} : { baseMm: boardMm }),
     }),
   );
-  kept.set(mesh, [...(kept.get(mesh) ?? []), { base, voxelMm, reachMm, field }]);
+  kept.fields.set(mesh, [...(kept.fields.get(mesh) ?? []), { base, voxelMm, reachMm, field }]);
   return field;
 }

@@ -8,13 +8,12 @@ import { CupsQuestion } from '../pour/CupsQuestion';
 import { DayQuestion } from '../pour/DayQuestion';
 import { ForcesQuestion } from '../pour/ForcesQuestion';
 import { ReadyQuestion } from '../pour/ReadyQuestion';
-import { SureQuestion } from '../pour/SureQuestion';
+import { ShortQuestion } from '../pour/ShortQuestion';
 import { TimesQuestion } from '../pour/TimesQuestion';
 import { WarmQuestion } from '../pour/WarmQuestion';
 import type { FieldName } from '../ticket/fields';
 import { pourNow } from '../ticket/now';
 import { fieldsOfPour } from '../ticket/pourWishes';
-import type { Bench } from '../ticket/useEngine';
 import { cardOf, FIELDS_OF_BATCH } from '../ticket/wishes';
 import { batchProblems } from './batchProblems';
 import type { BatchProps } from './batchProps';
@@ -31,17 +30,22 @@ const QUESTIONS: Readonly<Record<BatchQuestion, ComponentType<BatchProps>>> = {
   losses: LossQuestion,
   day: DayQuestion,
   weigh: WeighQuestion,
+  short: ShortQuestion,
   cups: CupsQuestion,
   warm: WarmQuestion,
   forces: ForcesQuestion,
   times: TimesQuestion,
-  sure: SureQuestion,
   colors: ColorQuestion,
   ready: ReadyQuestion,
   bench: BenchQuestion,
 };
 
-export function Batch({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
+export function Batch({
+  ticket,
+  dispatch,
+  bench,
+  piece,
+}: Omit<AskProps, 'mark'> & Pick<BatchProps, 'bench' | 'piece'>) {
   const card = cardOf(ticket);
   const pour = pourNow(ticket);
   const problems = batchProblems(ticket, card);
@@ -49,10 +53,7 @@ export function Batch({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { be
     problems.find((problem) => fieldOf(problem) === field);
   const marks = batchMarks(ticket, card);
   return (
-    <section className="part" id="batch" aria-labelledby="batch-title" tabIndex={-1}>
-      <h2 id="batch-title" tabIndex={-1}>
-        Batch
-      </h2>
+    <>
       <ErrorSummary
         ticket={ticket}
         names={[...FIELDS_OF_BATCH, ...fieldsOfPour(ticket)]}
@@ -65,10 +66,10 @@ export function Batch({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { be
             key={key}
             no={i + 1}
             mark={marks[key]}
-            {...{ ticket, dispatch, card, pour, problemOf, bench }}
+            {...{ ticket, dispatch, card, pour, problemOf, bench, piece }}
           />
         );
       })}
-    </section>
+    </>
   );
 }

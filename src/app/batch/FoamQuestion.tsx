@@ -1,19 +1,15 @@
-import { useId } from 'react';
 import type { FoamCard } from '../../yield';
-import { formatDensity, formatRatio } from '../../units';
-import { Choices } from '../parts/Choices';
+import { formatDensity } from '../../units';
 import { Figure, Verdict } from '../parts/Figure';
-import { Letter } from '../parts/Letter';
 import { Question } from '../parts/Question';
-import { QuantityField } from '../parts/QuantityField';
 import { SourceTag } from '../parts/SourceTag';
-import { SAMPLE_CARDS } from '../ticket/sampleCards';
-import { amount } from '../../words/sentence';
+import { SumOf } from '../pour/SumOf';
+import { ratioWords } from '../words/ratioWords';
 import type { BatchProps } from './batchProps';
+import { FoamCardVerbs } from './FoamCardVerbs';
+import { FoamFields } from './FoamFields';
 
-export function FoamQuestion({ no, ticket, dispatch, mark, card, problemOf }: BatchProps) {
-  const { foam } = ticket;
-  const field = { ticket, dispatch };
+export function FoamQuestion({ no, ticket, dispatch, mark, card, problemOf, pour }: BatchProps) {
   return (
     <Question
       no={no}
@@ -23,99 +19,13 @@ export function FoamQuestion({ no, ticket, dispatch, mark, card, problemOf }: Ba
       because={
         card?.ok === true
           ? ratioWords(card.value)
-          : 'From the data sheet of your own foam, or from a cup test of today. The samples are invented; no such product exists.'
+          : 'From the data sheet of your own foam, or from a cup test of today. Once it is filled in it can be kept in the shop, for every pour after this one.'
       }
-      change={SAMPLE_CARDS.map((sample) => (
-        <button
-          key={sample.key}
-          type="button"
-          className="act"
-          onClick={() => dispatch({ do: 'card', card: sample })}
-        >
-          Use {sample.name}
-        </button>
-      ))}
+      change={<SumOf pour={pour} part="foam" />}
     >
-      <div className="fields">
-        <NameField name={foam.name} onName={(name) => dispatch({ do: 'foam', foam: { name } })} />
-        <QuantityField name="freeRise" label="Free-rise density" {...field} problem={problemOf('freeRise')} />
-        <Choices
-          legend="Density from"
-          name="free-rise-from"
-          value={foam.from}
-          options={[
-            { value: 'data-sheet', label: 'data sheet' },
-            { value: 'cup-test', label: 'cup test of today' },
-          ]}
-          onChoose={(from) => dispatch({ do: 'foam', foam: { from } })}
-        />
-      </div>
-      <div className="fields">
-        <QuantityField
-          name="partsA"
-          label={
-            <>
-              <Letter of="A" /> Parts of A, the isocyanate
-            </>
-          }
-          {...field}
-          problem={problemOf('partsA')}
-        />
-        <QuantityField
-          name="partsB"
-          label={
-            <>
-              <Letter of="B" /> Parts of B, the polyol
-            </>
-          }
-          {...field}
-          problem={problemOf('partsB')}
-        />
-        <Choices
-          legend="Ratio A:B is"
-          name="ratio-by"
-          value={foam.by}
-          options={[
-            { value: 'mass', label: 'by weight' },
-            { value: 'volume', label: 'by volume' },
-          ]}
-          onChoose={(by) => dispatch({ do: 'foam', foam: { by } })}
-        />
-      </div>
-      <div className="fields">
-        <QuantityField
-          name="densityA"
-          label={`Density of part A${foam.by === 'volume' ? '' : ' (if known)'}`}
-          {...field}
-          problem={problemOf('densityA')}
-        />
-        <QuantityField
-          name="densityB"
-          label={`Density of part B${foam.by === 'volume' ? '' : ' (if known)'}`}
-          {...field}
-          problem={problemOf('densityB')}
-        />
-      </div>
+      <FoamCardVerbs ticket={ticket} dispatch={dispatch} />
+      <FoamFields ticket={ticket} dispatch={dispatch} problemOf={problemOf} />
     </Question>
-  );
-}
-
-function NameField({ name, onName }: { name: string; onName: (name: string) => void }) {
-  const id = useId();
-  return (
-    <div className="qty">
-      <label htmlFor={id}>Name on the card</label>
-      <div className="in">
-        <input
-          id={id}
-          className="w"
-          type="text"
-          autoComplete="off"
-          value={name}
-          onChange={(e) => onName(e.target.value)}
-        />
-      </div>
-    </div>
   );
 }
 
@@ -132,10 +42,4 @@ function CardAnswer({ card }: { card: FoamCard }) {
       <SourceTag from={card.freeRiseFrom} />
     </>
   );
-}
-
-/** The ratio read back, A first. Which is weighed first is said where the grams are. */
-function ratioWords({ ratio }: FoamCard): string {
-  const by = ratio.by === 'mass' ? 'by weight' : 'by volume';
-  return `A:B ${formatRatio(ratio)} ${by}: ${amount(ratio.a)} parts of A, the isocyanate, to ${amount(ratio.b)} parts of B, the polyol.`;
 }

@@ -4,13 +4,16 @@ import { chanceWords } from '../../words/chance';
 import { amount } from '../../words/sentence';
 import { Disclosure } from '../parts/Disclosure';
 import { Figure } from '../parts/Figure';
+import { Held } from '../parts/Held';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
 import { Working } from '../parts/Working';
 import { between } from '../pour/figures';
+import { PackChart } from '../pour/PackChart';
 import { PackTable } from '../pour/PackTable';
 import { PastField } from '../pour/PastField';
 import { PourField } from '../pour/PourField';
+import { SumOf } from '../pour/SumOf';
 import type { BatchProps } from './batchProps';
 
 /** Molded over free-rise density: packs side by side, and what the size of the part says of them. */
@@ -33,6 +36,7 @@ export function PackQuestion(props: BatchProps) {
               <Figure value={batch.packFactor.toFixed(2)} unit="pack factor" />
             </span>
             <span className="rng">
+              chance of a short fill {chanceWords(batch.shortFillChance)};{' '}
               {formatDensity(batch.moldedDensityKgM3).replaceAll('m3', 'm³').replaceAll('ft3', 'ft³')} in the
               mold
             </span>
@@ -43,14 +47,27 @@ export function PackQuestion(props: BatchProps) {
       because={
         batch === undefined
           ? 'Pack factor is density in the mold over free-rise density: what presses the foam into every corner.'
-          : `Density in the mold over free-rise density. At this pack the chance of a short fill is ${chanceWords(batch.shortFillChance)}. More pack means more pressure on the mold.`
+          : 'Density in the mold over free-rise density. More pack fills more surely, and presses more on the mold.'
+      }
+      change={
+        <SumOf
+          pour={pour}
+          part="pack"
+          lead={<p>For the chosen pack. Each column is the same sum with its own pack.</p>}
+        />
       }
     >
-      <PackTable {...props} />
+      <Held busy={pour.state === 'working'}>
+        <PackTable {...props} />
+        <PackChart {...props} />
+      </Held>
       <div className="fields">
         <PourField of={props} name="pack" label="Pack factor" assumed={{ value, unit: '', from }} />
       </div>
       {pour.answer?.sizeAware !== undefined && <SizeAdvice advice={pour.answer.sizeAware} />}
+      {pour.answer !== undefined && props.ticket.scan === undefined && (
+        <p className="why">What the skin alone takes is not checked: it goes by the surface of a scan.</p>
+      )}
       <div className="more">
         <Disclosure title="Prices, castings of before, depth of the skin">
           <div className="fields">

@@ -1,16 +1,16 @@
 import { ratioSentenceParts } from '../../yield';
 import { ratioSentence } from '../../words/yieldWords';
 import { Complaint } from '../parts/Complaint';
-import { Disclosure } from '../parts/Disclosure';
 import { Figure, Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
-import { chanceWords } from '../../words/chance';
+import { WayTag } from '../measure/WayTag';
 import type { PourOnPage } from '../../worker/pour';
 import { gramsText } from '../../units';
 import { Fault } from '../parts/Fault';
 import { Working } from '../parts/Working';
-import { castingNow, pourNow, sizeNow } from '../ticket/now';
+import { SumOf } from '../pour/SumOf';
+import { castingNow, volumeNow } from '../ticket/now';
 import { pourByOf } from '../ticket/moldWishes';
 import { textOf, type FieldName } from '../ticket/fields';
 import { unreadOfPart } from '../ticket/pourWishes';
@@ -22,77 +22,82 @@ import { isVolumeStopped } from './marks';
 import type { BatchProps } from './batchProps';
 import { FilledVolume } from './FilledVolume';
 import { GramFigures, GramsToCome, type WeighedCup } from './GramFigures';
-import { PourSum } from './PourSum';
+import { AssumedOfPour, PourSum } from './PourSum';
 
-const ASK = { ask: 'What do we weigh?' };
-
-export function WeighQuestion({ no, ticket, dispatch, mark, card, bench }: BatchProps) {
-  const pour = pourNow(ticket);
-  if (pour.state === 'working')
-    return (
-      <Question {...ASK} no={no} mark={mark} busy answer={<Working what="the grams" tall />}>
-        <GramsToCome />
-        <FilledVolume ticket={ticket} dispatch={dispatch} />
-      </Question>
-    );
-  if (pour.answer !== undefined)
-    return <Weighing {...{ no, ticket, dispatch, mark, card }} pour={pour.answer} />;
+export function WeighQuestion({ no, ticket, dispatch, mark, card, bench, pour }: BatchProps) {
+  const { state, answer, problem, message } = pour;
   return (
     <Question
-      {...ASK}
       no={no}
       mark={mark}
-      answer={<Verdict>No grams yet</Verdict>}
-      because={whyNone(ticket, card)}
+      ask="What do we weigh?"
+      busy={state === 'working'}
+      answer={
+        state === 'working' ? (
+          <Working what="the grams" tall />
+        ) : answer === undefined ? (
+          <Verdict>No grams yet</Verdict>
+        ) : (
+          <GramsAnswer {...{ ticket, card }} pour={answer} />
+        )
+      }
+      because={becauseOf(ticket, card, state)}
+      change={
+        <SumOf
+          pour={pour}
+          part="weigh"
+          lead={
+            answer !== undefined && (
+              <>
+                <PourSum pour={answer} />
+                <p>{volumeWords(ticket)}</p>
+              </>
+            )
+          }
+        >
+          {answer !== undefined && <AssumedOfPour pour={answer} />}
+        </SumOf>
+      }
     >
-      {pour.problem !== undefined && <Complaint problem={pour.problem} />}
-      {pour.message !== undefined && <Fault message={pour.message} onAgain={bench.again} />}
+      {state === 'working' && <GramsToCome />}
+      {answer !== undefined && <Grams pour={answer} />}
+      {problem !== undefined && <Complaint problem={problem} />}
+      {message !== undefined && <Fault message={message} onAgain={bench.again} />}
       <FilledVolume ticket={ticket} dispatch={dispatch} />
     </Question>
   );
 }
 
-function Weighing({
-  no,
+function GramsAnswer({
+  pour: { batch, cavityCm3, cups },
   ticket,
-  dispatch,
-  mark,
   card,
-  pour,
-}: Pick<BatchProps, 'no' | 'ticket' | 'dispatch' | 'mark' | 'card'> & { pour: PourOnPage }) {
-  const { batch, cavityCm3, cups } = pour;
-  const count = cups.cups.length;
-  const cup: WeighedCup = { ...batch, ...cups.cups[0] };
+}: Pick<BatchProps, 'ticket' | 'card'> & { pour: PourOnPage }) {
+  const known = volumeNow(ticket).answer;
   const [low, high] = batch.mixedRangeG;
   // Every cup more keeps one residue more.
-  const moreG = (count - 1) * batch.inputs.residueG;
+  const moreG = (cups.cups.length - 1) * batch.inputs.residueG;
   const text = rangeText({ value: cups.totalG, low: low + moreG, high: high + moreG }, { step: batch.stepG });
   return (
-    <Question
-      {...ASK}
-      no={no}
-      mark={mark}
-      answer={
-        <>
-          <Figure value={gramsText(cups.totalG, batch.stepG)} unit="g" />
-          <span className="rng">
-            {text.low} to {text.high} g would do it, 9 times in 10
-          </span>
-          <SourceTag from={cavityCm3.from} />
-          {card?.ok === true && <SourceTag from={card.value.freeRiseFrom} />}
-          <SourceTag from={batch.packFrom} />
-        </>
-      }
-      because={
-        isVolumeStopped(ticket) ? 'Measure says Stop: read what is wrong with the volume first.' : undefined
-      }
-      change={
-        <Disclosure>
-          <PourSum pour={pour} />
-        </Disclosure>
-      }
-    >
-      <GramFigures batch={cup} cups={count} />
+    <>
+      <Figure value={gramsText(cups.totalG, batch.stepG)} unit="g" />
+      <span className="rng">
+        {text.low} to {text.high} g would do it, 9 times in 10
+      </span>
+      {known?.by === 'displace' ? <WayTag {...known} /> : <SourceTag from={cavityCm3.from} />}
+      {card?.ok === true && <SourceTag from={card.value.freeRiseFrom} />}
+      <SourceTag from={batch.packFrom} />
+    </>
+  );
+}
+
+function Grams({ pour: { batch, cups, color, refused } }: { pour: PourOnPage }) {
+  const count = cups.cups.length;
+  const cup: WeighedCup = { ...batch, ...cups.cups[0] };
+  const colorG = refused.colors === undefined ? (color?.totalG ?? 0) / count : 0;
+  return (
+    <>
+      <GramFigures batch={cup} cups={count} colorG={colorG} />
       <p className="why">
         {count > 1 && (
           <>
@@ -104,13 +109,25 @@ function Weighing({
         )}
         {ratioSentence(ratioSentenceParts(cup))}
       </p>
-      <p className="why">
-        The chance of a short fill is <b>{chanceWords(batch.shortFillChance)}</b>.
-      </p>
-      <FilledVolume ticket={ticket} dispatch={dispatch} />
-    </Question>
+    </>
   );
 }
+
+function becauseOf(
+  ticket: Ticket,
+  card: BatchProps['card'],
+  state: BatchProps['pour']['state'],
+): string | undefined {
+  if (state === 'working') return undefined;
+  if (state !== 'answered') return whyNone(ticket, card);
+  return isVolumeStopped(ticket) ? 'Measure says Stop: read what is wrong with the volume first.' : undefined;
+}
+
+/** The volume has its own sum, where it was worked out. */
+const volumeWords = (ticket: Ticket): string =>
+  pourByOf(ticket) === 'cavity' && volumeNow(ticket).answer?.by !== 'fill'
+    ? 'The cavity is opened in Mold, by what it shrinks and grows; the sculpt in Measure, by its volume.'
+    : 'The volume is opened in Measure, by its own question.';
 
 function whyNone(ticket: Ticket, card: BatchProps['card']): string | undefined {
   const day = unreadOfPart(ticket, 'day');
@@ -119,7 +136,7 @@ function whyNone(ticket: Ticket, card: BatchProps['card']): string | undefined {
   if (reads.includes('ask')) return 'A field above waits for its meaning.';
   if (reads.length > 0) return 'A field above cannot be read.';
   const missing = [
-    ...(sizeNow(ticket).state === 'answered' ? [] : ['the volume from Measure']),
+    ...(volumeNow(ticket).state === 'answered' ? [] : ['the volume from Measure']),
     ...(isCavityMissing(ticket) ? ['the cavity from Mold'] : []),
     ...(card === undefined ? ['a foam'] : card.ok ? [] : ['a foam card without a mistake']),
   ];
@@ -129,5 +146,6 @@ function whyNone(ticket: Ticket, card: BatchProps['card']): string | undefined {
 /** The size is known, and what it leaves of the cavity is not. */
 const isCavityMissing = (ticket: Ticket): boolean =>
   pourByOf(ticket) === 'cavity' &&
-  sizeNow(ticket).state === 'answered' &&
+  volumeNow(ticket).state === 'answered' &&
+  volumeNow(ticket).answer?.by !== 'fill' &&
   castingNow(ticket).state !== 'answered';

@@ -1,5 +1,6 @@
 import type { Problem } from '../../problem';
 import type { Outcome } from '../../problem';
+import type { Piece } from '../../job/piece';
 import type { FoamCard } from '../../yield';
 import type { AskProps } from '../measure/askProps';
 import type { FieldName } from '../ticket/fields';
@@ -13,5 +14,6 @@ export interface BatchProps extends AskProps {
   pour: Said<PourOnPage>;
   card: Outcome<FoamCard> | undefined;
   bench: Bench;
+  piece: Piece;
   problemOf: (field: FieldName) => Problem | undefined;
 }

@@ -11,6 +11,7 @@ const FIELD_OF_INPUT: Readonly<Record<string, FieldName>> = {
   ventsG: 'vents',
   residueG: 'residue',
   scaleStepG: 'scaleStep',
+  scaleMaxG: 'scaleMost',
 
   partPrice: 'priceA',
   failurePrice: 'failPrice',

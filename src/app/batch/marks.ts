@@ -21,11 +21,11 @@ export const BATCH_QUESTIONS = [
   'losses',
   'day',
   'weigh',
+  'short',
   'cups',
   'warm',
   'forces',
   'times',
-  'sure',
   'colors',
   'ready',
   'bench',
@@ -33,7 +33,7 @@ export const BATCH_QUESTIONS = [
 export type BatchQuestion = (typeof BATCH_QUESTIONS)[number];
 
 const FOAM: readonly FieldName[] = ['freeRise', 'partsA', 'partsB', 'densityA', 'densityB'];
-const LOSSES: readonly FieldName[] = ['riser', 'vents', 'residue', 'scaleStep'];
+const LOSSES: readonly FieldName[] = ['riser', 'vents', 'residue', 'scaleStep', 'scaleMost'];
 
 /** The mark of each question of Batch: the worst of what stands in its section. */
 export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined): Record<BatchQuestion, Mark> {
@@ -73,11 +73,11 @@ export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined):
     ]),
     day: worstMark([part('day'), part('mold')]),
     weigh: weighMark(ticket, card, only),
+    short: only('SHORT_FILL_LIKELY', 'NO_CUP_TEST', 'MIN_FILL_UNKNOWN'),
     cups: part('cups'),
     warm: part('warm'),
     forces: part('forces'),
     times: part('times'),
-    sure: findings === undefined ? 'open' : only('NO_CUP_TEST'),
     colors: part('colors'),
     ready: worstMark([
       checks === undefined ? 'open' : worstFinding(checks),

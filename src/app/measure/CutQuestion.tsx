@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { formatLength } from '../../units';
 import { amount } from '../../words/sentence';
 import type { Sized } from '../../worker/protocol';
@@ -11,12 +12,14 @@ import { sayOnPage } from '../words/sayOnPage';
 import { sizeNow, type Said } from '../ticket/now';
 import { readField } from '../ticket/readField';
 import type { AskProps } from './askProps';
+import { CutSlider } from './CutSlider';
 import { isAboutScale } from './marks';
 
 export function CutQuestion({ ticket, dispatch, mark }: AskProps) {
   const { cut, fields } = ticket;
   const size = sizeNow(ticket);
   const found = size.answer?.size.findings.find(({ code }) => code === 'FLOOR_FOUND' || code === 'CUT_AWAY');
+  const tallMm = useTallMm(ticket);
   const typed = readField('cutHeight', fields.cutHeight).kind === 'one';
   return (
     <Question
@@ -52,6 +55,7 @@ export function CutQuestion({ ticket, dispatch, mark }: AskProps) {
           ticket={ticket}
           dispatch={dispatch}
         />
+        {tallMm !== undefined && <CutSlider tallMm={tallMm} fields={fields} dispatch={dispatch} />}
         <Choices
           legend="Keep"
           name="keep"
@@ -65,6 +69,15 @@ export function CutQuestion({ ticket, dispatch, mark }: AskProps) {
       </div>
     </Question>
   );
+}
+
+/** Height of the whole scan. It bounds the slider also while a cut leaves nothing, or the size is worked out. */
+function useTallMm({ scan, size }: AskProps['ticket']): number | undefined {
+  const tallMm = (size.answer ?? size.before)?.whole.tallMm;
+  const [held, setHeld] = useState({ no: scan?.no, tallMm });
+  if (tallMm !== undefined && (held.tallMm !== tallMm || held.no !== scan?.no))
+    setHeld({ no: scan?.no, tallMm });
+  return tallMm ?? (held.no === scan?.no ? held.tallMm : undefined);
 }
 
 function CutVerbs({ ticket, dispatch, typed }: Pick<AskProps, 'ticket' | 'dispatch'> & { typed: boolean }) {

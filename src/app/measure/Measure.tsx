@@ -1,82 +1,85 @@
-import { PictureCard } from '../../viewer/PictureCard';
+import { useState } from 'react';
+import { isDrawn } from '../../viewer/PictureCard';
+import { ErrorSummary } from '../parts/ErrorSummary';
+import { Fault } from '../parts/Fault';
+import type { FieldName } from '../ticket/fields';
+import { PlacePicking } from '../picture/PlacePicking';
+import { pictureNow, sizeNow } from '../ticket/now';
+import { secondByOf } from '../ticket/scaleWishes';
+import type { Ticket } from '../ticket/state';
 import type { Bench } from '../ticket/useEngine';
+import { fieldsOfWay } from '../ticket/wayReads';
 import type { AskProps } from './askProps';
 import { CutQuestion } from './CutQuestion';
-import { pictureWords } from './pictureWords';
+import { isScanAsked, measureMarks } from './marks';
+import type { PointHand } from './pointHand';
+import { ScanPicture } from './ScanPicture';
 import { ScanQuestion } from './ScanQuestion';
 import { SoundQuestion } from './SoundQuestion';
 import { UnitQuestion } from './UnitQuestion';
 import { UpQuestion } from './UpQuestion';
 import { VolumeQuestion } from './VolumeQuestion';
-import { measureMarks } from './marks';
-import { ErrorSummary } from '../parts/ErrorSummary';
-import { Fault } from '../parts/Fault';
-import { pictureNow, sizeNow } from '../ticket/now';
-import type { Ticket } from '../ticket/state';
-import { sayOnPage } from '../words/sayOnPage';
+import type { WayProps } from './wayProps';
+import { WayQuestion } from './WayQuestion';
 
-export function Measure({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
+export function Measure({ ticket, dispatch, bench, piece }: WayProps & { bench: Bench }) {
   const fault = sizeNow(ticket).message ?? pictureNow(ticket).message;
-  const [scan = 'open', up = 'open', unit = 'open', cut = 'open', sound = 'open', volume = 'open'] =
-    measureMarks(ticket);
+  const hand = usePointHand(ticket, dispatch);
+  const marks = measureMarks(ticket);
+  const [scan = 'open', up = 'open', unit = 'open', cut = 'open', sound = 'open'] = marks;
+  const [way = 'open', volume = 'open'] = marks.slice(-2);
   return (
-    <section className="part" id="measure" aria-labelledby="measure-title" tabIndex={-1}>
-      <h2 id="measure-title" tabIndex={-1}>
-        Measure
-      </h2>
-      <ErrorSummary
-        ticket={ticket}
-        names={ticket.scaleWay === 'tape' ? ['tape', 'cutHeight'] : ['cutHeight']}
-      />
+    <>
+      <ErrorSummary ticket={ticket} names={boxesOf(ticket)} />
       {fault !== undefined && <Fault message={fault} onAgain={bench.again} />}
-      <ScanQuestion ticket={ticket} mark={scan} onOpen={bench.open} />
-      {ticket.scan === undefined ? (
+      <WayQuestion {...{ ticket, dispatch, piece }} mark={way} />
+      {isScanAsked(ticket) && <ScanQuestion ticket={ticket} mark={scan} onOpen={bench.open} />}
+      {!isScanAsked(ticket) ? (
+        <VolumeQuestion ticket={ticket} dispatch={dispatch} mark={volume} no={2} />
+      ) : ticket.scan === undefined ? (
         <p className="then">
           Then: which way is up, one taped height, anything to cut off, and whether the scan is sound. The
           volume follows.
         </p>
       ) : (
-        <>
+        <PlacePicking of={ticket.size.key}>
           <div className="two">
             <div>
               <UpQuestion ticket={ticket} dispatch={dispatch} mark={up} />
-              <UnitQuestion ticket={ticket} dispatch={dispatch} mark={unit} />
+              <UnitQuestion ticket={ticket} dispatch={dispatch} mark={unit} hand={hand} />
               <CutQuestion ticket={ticket} dispatch={dispatch} mark={cut} />
             </div>
-            <ScanPicture ticket={ticket} />
+            <ScanPicture {...{ ticket, dispatch, bench, hand }} />
           </div>
-          <SoundQuestion ticket={ticket} mark={sound} />
-          <VolumeQuestion ticket={ticket} mark={volume} />
-        </>
+          <SoundQuestion ticket={ticket} dispatch={dispatch} mark={sound} />
+          <VolumeQuestion ticket={ticket} dispatch={dispatch} mark={volume} no={6} />
+        </PlacePicking>
       )}
-    </section>
+    </>
   );
 }
 
-/** The picture stands still on what was drawn last while another is worked out, and says so. */
-function ScanPicture({ ticket }: { ticket: Ticket }) {
-  const { state, problem, answer } = pictureNow(ticket);
-  const isWorking = state === 'working';
-  const size = sizeNow(ticket);
-  const scale = ticket.size.answer ?? ticket.size.before;
-  return (
-    <PictureCard
-      picture={isWorking ? (ticket.picture.answer ?? ticket.picture.before) : answer}
-      mmPerUnit={scale?.size.scale.mmPerUnit}
-      isScaleCurrent={size.state !== 'working'}
-      note={
-        isWorking
-          ? 'The picture is being drawn.'
-          : problem === undefined
-            ? NOTES[state]
-            : sayOnPage(problem).text
-      }
-      alternative={pictureWords(ticket)}
-    />
-  );
+function boxesOf(ticket: Ticket): FieldName[] {
+  return [
+    ...(ticket.scaleWay === 'tape' ? (['tape'] as const) : []),
+    ...(secondByOf(ticket) === undefined ? [] : (['checkLength'] as const)),
+    'cutHeight',
+    ...fieldsOfWay(ticket),
+  ];
 }
 
-const NOTES: Partial<Record<string, string>> = {
-  cancelled: 'No picture: it was cancelled.',
-  failed: 'No picture: a fault of ours. The file is untouched.',
-};
+/** Pointing ends with the scan it began on. */
+function usePointHand(ticket: Ticket, dispatch: AskProps['dispatch']): PointHand {
+  const [pointingAt, setPointingAt] = useState<number | undefined>(undefined);
+  const picture = pictureNow(ticket).answer ?? ticket.picture.before;
+  const canPoint = isDrawn(picture);
+  return {
+    canPoint,
+    isPointing: canPoint && pointingAt !== undefined && pointingAt === ticket.scan?.no,
+    onStart: () => {
+      if (ticket.measuring.points.length === 2) dispatch({ do: 'clearPoints' });
+      setPointingAt(ticket.scan?.no);
+    },
+    onLeave: () => setPointingAt(undefined),
+  };
+}

@@ -1,16 +1,14 @@
 import { useId } from 'react';
-import { SCAN_FORMATS } from '../../geometry';
 import { amount } from '../../words/sentence';
 import { Complaint } from '../parts/Complaint';
 import { Fault } from '../parts/Fault';
 import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import type { Mark } from '../parts/StatusMark';
+import { SCAN_ENDINGS, SCAN_KINDS } from '../shelf/scanNames';
 import { SAMPLE_SCANS, sourceOfFile, sourceOfSample } from '../ticket/sampleScans';
 import type { Ticket } from '../ticket/state';
-import type { ScanSource } from '../../worker/engine';
-
-const KINDS = SCAN_FORMATS.map((format) => format.title).join(' or ');
+import type { KeptSource } from '../ticket/keptSource';
 
 export function ScanQuestion({
   ticket,
@@ -19,12 +17,11 @@ export function ScanQuestion({
 }: {
   ticket: Ticket;
   mark: Mark;
-  onOpen: (source: ScanSource) => void;
+  onOpen: (source: KeptSource) => void;
 }) {
   const { scan, reading } = ticket;
   return (
     <Question
-      no={1}
       mark={mark}
       ask="What did you scan?"
       busy={reading.state === 'running'}
@@ -42,7 +39,7 @@ export function ScanQuestion({
       }
       because={
         scan === undefined
-          ? `A mesh of the sculpt as ${KINDS}. It is read here; nothing leaves this device.`
+          ? `A mesh of the sculpt as ${SCAN_KINDS}. It is read here; nothing leaves this device.`
           : undefined
       }
     >
@@ -68,7 +65,7 @@ export function ScanQuestion({
 }
 
 /** A native file input with its label as the target. A file can be dropped anywhere; here it is said. */
-function FileChoice({ first, onOpen }: { first: boolean; onOpen: (source: ScanSource) => void }) {
+function FileChoice({ first, onOpen }: { first: boolean; onOpen: (source: KeptSource) => void }) {
   const id = useId();
   return (
     <div className="drop">
@@ -76,7 +73,7 @@ function FileChoice({ first, onOpen }: { first: boolean; onOpen: (source: ScanSo
         id={id}
         type="file"
         className="sr"
-        accept={SCAN_FORMATS.map(({ key }) => `.${key}`).join(',')}
+        accept={SCAN_ENDINGS}
         onChange={(e) => {
           const file = e.target.files?.[0];
           if (file !== undefined) onOpen(sourceOfFile(file));
@@ -91,7 +88,7 @@ function FileChoice({ first, onOpen }: { first: boolean; onOpen: (source: ScanSo
   );
 }
 
-function Samples({ first, onOpen }: { first: boolean; onOpen: (source: ScanSource) => void }) {
+function Samples({ first, onOpen }: { first: boolean; onOpen: (source: KeptSource) => void }) {
   return (
     <details className="samples" open={first}>
       <summary>Samples to try, all made up</summary>

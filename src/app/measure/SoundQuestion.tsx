@@ -1,6 +1,5 @@
 import { Complaint } from '../parts/Complaint';
 import { Verdict } from '../parts/Figure';
-import { FindingsTable } from '../parts/FindingsTable';
 import { Question } from '../parts/Question';
 import { Working } from '../parts/Working';
 import { sizeNow } from '../ticket/now';
@@ -9,8 +8,10 @@ import { STATUS_WORDS } from '../../words/statusWords';
 import { counted } from '../../words/sentence';
 import type { AskProps } from './askProps';
 import { isAboutScale } from './marks';
+import { soundRows } from './soundRows';
+import { SoundTable } from './SoundTable';
 
-export function SoundQuestion({ ticket, mark }: Omit<AskProps, 'dispatch'>) {
+export function SoundQuestion({ ticket, dispatch, mark }: AskProps) {
   const size = sizeNow(ticket);
   const findings = size.answer?.size.findings;
   const problem = size.problem !== undefined && !isAboutScale(size.problem) ? size.problem : undefined;
@@ -38,12 +39,15 @@ export function SoundQuestion({ ticket, mark }: Omit<AskProps, 'dispatch'>) {
       }
     >
       {problem !== undefined && <Complaint problem={problem} />}
-      {findings !== undefined && findings.length > 0 && (
-        <FindingsTable
-          findings={findings}
-          effect
-          caption="The file is kept as it was. Nothing is mended without a row here."
-        />
+      {problem?.code === 'NOTHING_LEFT' && (
+        <div className="chg">
+          <button type="button" className="act" onClick={() => dispatch({ do: 'leaveOutOnly', corners: [] })}>
+            Put all pieces back
+          </button>
+        </div>
+      )}
+      {size.answer !== undefined && size.answer.size.findings.length > 0 && (
+        <SoundTable rows={soundRows(size.answer.size, ticket)} dispatch={dispatch} />
       )}
     </Question>
   );

@@ -13,12 +13,16 @@ import { Working } from '../parts/Working';
 import { sizeNow, type Said } from '../ticket/now';
 import { valueOf } from '../ticket/readField';
 import type { Ticket } from '../ticket/state';
+import { fieldWords } from '../words/fieldWords';
 import { ALONG_NAMES, tapeLabel } from '../words/unitNames';
+import { MEASURE_WORDS } from '../../words/scaleWords';
 import { UNIT_NAMES } from '../../words/unitNames';
 import type { AskProps } from './askProps';
 import { isAboutScale } from './marks';
+import type { PointHand } from './pointHand';
+import { isOfKept, SecondDistance } from './SecondDistance';
 
-export function UnitQuestion({ ticket, dispatch, mark }: AskProps) {
+export function UnitQuestion({ ticket, dispatch, mark, hand }: AskProps & { hand: PointHand }) {
   const now = sizeNow(ticket);
   const size = now.answer?.size;
   return (
@@ -55,6 +59,7 @@ export function UnitQuestion({ ticket, dispatch, mark }: AskProps) {
       )}
       {/* Below the box: what comes and goes with the answer must not push the box about while it is typed in. */}
       {now.problem !== undefined && isAboutScale(now.problem) && <Complaint problem={now.problem} />}
+      <SecondDistance ticket={ticket} dispatch={dispatch} hand={hand} size={size} />
       {size !== undefined && <NearUnit size={size} onTake={(unit) => dispatch({ do: 'fileUnit', unit })} />}
     </Question>
   );
@@ -76,7 +81,7 @@ function Tape({ ticket, dispatch }: Pick<AskProps, 'ticket' | 'dispatch'>) {
       <div className="fields">
         <QuantityField
           name="tape"
-          label={tapeLabel(ticket.along, ticket.cut !== undefined)}
+          label={tapeLabel(ticket.along, isOfKept(ticket))}
           ticket={ticket}
           dispatch={dispatch}
         />
@@ -88,8 +93,8 @@ function Tape({ ticket, dispatch }: Pick<AskProps, 'ticket' | 'dispatch'>) {
 /** Why there is no scale to state; or what was said of it, where something else is in the way of a volume. */
 function NoScale({ ticket, now }: { ticket: Ticket; now: Said<Sized> }) {
   if (now.state === 'working') return <Working what="the scale" />;
-  if (now.state === 'unread' && now.field === 'tape')
-    return <Verdict>The taped length is not read yet</Verdict>;
+  if (now.state === 'unread' && (now.field === 'tape' || now.field === 'checkLength'))
+    return <Verdict>{fieldWords(now.field)} is not read yet</Verdict>;
   if (now.problem?.code === 'SCALE_UNREACHED') return <Verdict>No scale fits what was taped</Verdict>;
   const said = scaleSaid(ticket);
   if (said === undefined || now.problem?.code === 'SCALE_UNKNOWN')
@@ -120,6 +125,7 @@ function ScaleAnswer({ size: { scale, extentsMm } }: { size: Size }) {
     <>
       <Verdict>One unit is {amount(scale.mmPerUnit, 5)} mm</Verdict>
       <span className="rng">{formatLength(extentsMm[2])} tall</span>
+      {scale.disagreements.length > 0 && <span className="rng">by the {MEASURE_WORDS[scale.by]}</span>}
       <SourceTag from={scale.from} />
     </>
   );

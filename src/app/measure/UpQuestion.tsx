@@ -1,9 +1,8 @@
-import { UP_AXES } from '../../geometry';
-import { Choices } from '../parts/Choices';
 import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
 import type { AskProps } from './askProps';
+import { UpChoices } from './UpChoices';
 
 export function UpQuestion({ ticket, dispatch, mark }: AskProps) {
   const { axis, confirmed } = ticket.up;
@@ -29,14 +28,14 @@ export function UpQuestion({ ticket, dispatch, mark }: AskProps) {
         )
       }
     >
-      <Choices
-        legend="Axis of the file that is up as poured"
-        name="up"
-        value={axis}
-        assumed={!confirmed}
-        options={UP_AXES.map((value) => ({ value, label: value }))}
-        onChoose={(value) => dispatch({ do: 'up', axis: value })}
-      />
+      {ticket.scan !== undefined && (
+        <UpChoices
+          opened={ticket.scan.opened}
+          value={axis}
+          assumed={!confirmed}
+          onChoose={(value) => dispatch({ do: 'up', axis: value })}
+        />
+      )}
     </Question>
   );
 }

@@ -13,5 +13,7 @@ export function pictureWords(ticket: Ticket): string {
   if (sized === undefined) return `${name} with ${up.axis} up; its size is not known yet.`;
   const [wide, deep, tall] = sized.extentsMm.map((mm) => formatLength(mm)) as [string, string, string];
   const open = sized.holes === 0 ? 'no hole' : counted(sized.holes, 'hole');
-  return `${name} with ${up.axis} up: ${wide} wide, ${deep} deep, ${tall} tall; ${counted(sized.pieces, 'piece')}, ${open}.`;
+  const out = sized.shells.filter(({ isLeftOut }) => isLeftOut).length;
+  const pieces = `${counted(sized.pieces, 'piece')}${out === 0 ? '' : `, ${out} of them left out`}`;
+  return `${name} with ${up.axis} up: ${wide} wide, ${deep} deep, ${tall} tall; ${pieces}, ${open}.`;
 }

@@ -60,9 +60,7 @@ export function BearQuestion({ ticket, dispatch, mark, now, problemOf }: MoldPro
           problem={problemOf('pigmentShare')}
         />
       </div>
-      {findings.length > 0 && (
-        <FindingsTable findings={findings} effect={false} caption="Checks of materials" />
-      )}
+      {findings.length > 0 && <FindingsTable findings={findings} caption="Checks of materials" />}
     </Question>
   );
 }

@@ -14,12 +14,13 @@ import { SourceTag } from '../parts/SourceTag';
 import { Working } from '../parts/Working';
 import { castingNow } from '../ticket/now';
 import { rangeText } from '../words/rangeText';
+import { CoreFields } from './CoreFields';
 import { fieldOfMold } from './fieldProblem';
 import { MaterialCautions } from './MaterialCautions';
 import type { MoldProps } from './moldProps';
 
 /** Rubber shrinks as it cures and grows as it is warmed: the foam fills what is then left. */
-export function CavityQuestion({ ticket, dispatch, mark, problemOf }: MoldProps) {
+export function CavityQuestion({ ticket, dispatch, mark, problemOf, bench }: MoldProps) {
   const now = castingNow(ticket);
   const casting = now.answer;
   const { problem } = now;
@@ -76,13 +77,14 @@ export function CavityQuestion({ ticket, dispatch, mark, problemOf }: MoldProps)
         />
       </div>
       <PourBySwitch ticket={ticket} dispatch={dispatch} name="pour-by-mold" />
+      <CoreFields {...{ ticket, dispatch, problemOf, bench }} />
       <MaterialCautions
         of="warm mold"
         places={['cavity']}
         keys={ticket.fields.castingTemp.text.trim() === '' ? [] : ['hot-mold']}
       />
       {casting !== undefined && casting.findings.length > 0 && (
-        <FindingsTable findings={casting.findings} effect={false} caption="Checks of the cavity" />
+        <FindingsTable findings={casting.findings} caption="Checks of the cavity" />
       )}
     </Question>
   );

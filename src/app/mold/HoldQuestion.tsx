@@ -63,7 +63,7 @@ export function HoldQuestion(props: MoldProps) {
       )}
       {mold?.shape.undercut !== undefined && <UndercutTable undercut={mold.shape.undercut} />}
       {findings.length > 0 && (
-        <FindingsTable findings={findings} effect={false} caption="Checks of box, jacket and sculpt" />
+        <FindingsTable findings={findings} caption="Checks of box, jacket and sculpt" />
       )}
     </Question>
   );

@@ -8,7 +8,7 @@ import type { FieldName } from '../ticket/fields';
 import { moldFields } from '../ticket/moldWishes';
 import { fieldOfOpening } from '../ticket/openingBounds';
 import { openingFields } from '../ticket/openingWishes';
-import { castingNow, openingNow, sizeNow } from '../ticket/now';
+import { castingNow, filledNow, openingNow, sizeNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
 import type { Bench } from '../ticket/useEngine';
 import { BearQuestion } from './BearQuestion';
@@ -19,7 +19,9 @@ import { FinishQuestion } from './FinishQuestion';
 import { HoldQuestion } from './HoldQuestion';
 import { moldMarks } from './marks';
 import { SiliconeQuestion } from './SiliconeQuestion';
+import { MoldView } from './MoldView';
 import { OpeningQuestion } from '../opening/OpeningQuestion';
+import { PlacePicking } from '../picture/PlacePicking';
 import { TypeQuestion } from './TypeQuestion';
 
 const QUESTIONS = [
@@ -33,7 +35,9 @@ const QUESTIONS = [
 
 export function Mold({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { bench: Bench }) {
   const now = chosenNow(ticket);
-  const problems = [now.problem, castingNow(ticket).problem].filter((one) => one !== undefined);
+  const problems = [now.problem, castingNow(ticket).problem, filledNow(ticket).problem].filter(
+    (one) => one !== undefined,
+  );
   const opening = openingNow(ticket);
   const openingProblem = (field: FieldName): Problem | undefined =>
     opening.problem !== undefined && fieldOfOpening(opening.problem) === field ? opening.problem : undefined;
@@ -42,10 +46,7 @@ export function Mold({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { ben
   const marks = moldMarks(ticket);
   const fault = now.message ?? castingNow(ticket).message;
   return (
-    <section className="part" id="mold" aria-labelledby="mold-title" tabIndex={-1}>
-      <h2 id="mold-title" tabIndex={-1}>
-        Mold
-      </h2>
+    <>
       {!hasSize(ticket) ? (
         <NotYet ticket={ticket} />
       ) : (
@@ -56,20 +57,27 @@ export function Mold({ ticket, dispatch, bench }: Omit<AskProps, 'mark'> & { ben
             problemOf={(field) => problemOf(field) ?? openingProblem(field)}
           />
           {fault !== undefined && <Fault message={fault} onAgain={bench.again} />}
-          {QUESTIONS.map((Ask, i) => (
-            <Ask key={i} {...{ ticket, dispatch, now, problemOf }} mark={marks[i] ?? 'open'} />
-          ))}
-          <OpeningQuestion
-            {...{ ticket, dispatch }}
-            no={QUESTIONS.length + 1}
-            now={opening}
-            problemOf={openingProblem}
-            mark={marks[QUESTIONS.length] ?? 'open'}
-            onCancel={bench.cancel}
-          />
+          <PlacePicking of={opening.answer}>
+            <div className="two">
+              <div>
+                {QUESTIONS.map((Ask, i) => (
+                  <Ask key={i} {...{ ticket, dispatch, now, problemOf, bench }} mark={marks[i] ?? 'open'} />
+                ))}
+                <OpeningQuestion
+                  {...{ ticket, dispatch }}
+                  no={QUESTIONS.length + 1}
+                  now={opening}
+                  problemOf={openingProblem}
+                  mark={marks[QUESTIONS.length] ?? 'open'}
+                  onCancel={bench.cancel}
+                />
+              </div>
+              <MoldView {...{ ticket, dispatch }} />
+            </div>
+          </PlacePicking>
         </>
       )}
-    </section>
+    </>
   );
 }
 

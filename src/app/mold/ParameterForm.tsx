@@ -1,21 +1,30 @@
 import { UP_AXES, type MoldParameter, type MoldType } from '../../geometry';
+import { thicknessOf } from '../../plan';
 import { Disclosure } from '../parts/Disclosure';
 import { QuantityField } from '../parts/QuantityField';
 import { SelectField } from '../parts/SelectField';
 import { isPicked, moldField } from '../ticket/madeFields';
 import { choiceWords } from '../words/moldChoices';
 import type { MoldProps } from './moldProps';
+import { ThicknessSlider } from './ThicknessSlider';
 
-type FormProps = Pick<MoldProps, 'ticket' | 'dispatch' | 'problemOf'> & { type: MoldType };
+type FormProps = Pick<MoldProps, 'ticket' | 'dispatch' | 'problemOf' | 'now'> & { type: MoldType };
 
 /** The parameter list of a type as boxes and menus; what few people change is folded away. */
 export function ParameterForm({ type, ...props }: FormProps) {
   const fine = type.parameters.filter(({ isFine }) => isFine === true);
+  const thickness = thicknessOf(type);
   return (
     <>
+      {thickness !== undefined && (
+        <div className="fields thick">
+          <ParameterField {...{ type, parameter: thickness, ...props }} />
+          <ThicknessSlider {...props} />
+        </div>
+      )}
       <div className="fields">
         {type.parameters
-          .filter(({ isFine }) => isFine !== true)
+          .filter((parameter) => parameter.isFine !== true && parameter !== thickness)
           .map((parameter) => (
             <ParameterField key={parameter.key} {...{ type, parameter, ...props }} />
           ))}

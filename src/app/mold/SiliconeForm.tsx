@@ -1,17 +1,15 @@
 import { useId } from 'react';
 import { CHOICES } from '../../checks';
-import { SAMPLE_SHOP } from '../../job/sampleShop';
-import { stockOf } from '../../job/shop';
 import { numberText } from '../../units';
 import { SILICONE_RULES, type Rule } from '../../yield';
 import { Disclosure } from '../parts/Disclosure';
 import { QuantityField } from '../parts/QuantityField';
 import { SelectField } from '../parts/SelectField';
 import type { OwnField } from '../ticket/fields';
-import { SAMPLE_SILICONES } from '../ticket/moldState';
 import { halfRatio } from '../ticket/moldWishes';
 import { KitsField } from './KitsField';
 import type { MoldProps } from './moldProps';
+import { SiliconeCardVerbs } from './SiliconeCardVerbs';
 
 const assumedRule = ({ value, unit, from }: Rule, by = 1, as = unit) => {
   const text = `${numberText(value * by)}${as === '' ? '' : ` ${as}`}`;
@@ -27,7 +25,7 @@ export function SiliconeForm(props: MoldProps) {
   const { value: parts, from: partsFrom } = R.basePerCatalyst;
   return (
     <>
-      <CardVerbs {...props} />
+      <SiliconeCardVerbs ticket={ticket} dispatch={dispatch} />
       <div className="fields">
         <NameField {...props} />
         <SelectField
@@ -163,33 +161,6 @@ function Box({
       problem={problemOf(name)}
       {...(assumed === undefined ? {} : { assumed })}
     />
-  );
-}
-
-function CardVerbs({ dispatch }: MoldProps) {
-  return (
-    <div className="chg">
-      {SAMPLE_SILICONES.map((card) => (
-        <span key={card.name} className="verbs">
-          <button type="button" className="act" onClick={() => dispatch({ do: 'silicone', card })}>
-            Use {card.name}
-          </button>
-          {stockOf(SAMPLE_SHOP, card.name).map(({ baseKg = 0, catalystKg = 0 }, i) => (
-            <button
-              key={i}
-              type="button"
-              className="act"
-              onClick={() => {
-                dispatch({ do: 'type', field: 'stockBase', text: `${numberText(baseKg)} kg` });
-                dispatch({ do: 'type', field: 'stockCatalyst', text: `${numberText(catalystKg)} kg` });
-              }}
-            >
-              Use the stock of the sample shop
-            </button>
-          ))}
-        </span>
-      ))}
-    </div>
   );
 }
 

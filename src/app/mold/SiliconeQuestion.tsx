@@ -12,14 +12,20 @@ import { Working } from '../parts/Working';
 import { siliconeRatio } from '../ticket/moldWishes';
 import type { Ticket } from '../ticket/state';
 import { buyShort, needOf, totalKg } from '../words/moldFigures';
+import { lowerFirst } from '../words/fieldWords';
 import { heldMold } from './chosen';
 import { findingsOf } from './findings';
+import { liveSilicone } from './liveSilicone';
+import { needKg, toBuyWords } from './liveWords';
 import { MaterialCautions } from './MaterialCautions';
 import type { MoldProps } from './moldProps';
+import { PrintMoldSheet } from './PrintMoldSheet';
 import { PourTable } from './PourTable';
 import { PurchaseLines } from './PurchaseLines';
+import { SiliconeChart } from './SiliconeChart';
 import { SiliconeFigures, SiliconeToCome } from './SiliconeFigures';
 import { SiliconeForm } from './SiliconeForm';
+import { InBetween } from './ThicknessSlider';
 
 export function SiliconeQuestion(props: MoldProps) {
   const { ticket, mark, now } = props;
@@ -35,12 +41,13 @@ export function SiliconeQuestion(props: MoldProps) {
         mold !== undefined ? (
           <SiliconeAnswer mold={mold} ticket={ticket} />
         ) : now.state === 'working' ? (
-          <Working what="the silicone" tall />
+          <LiveAnswer ticket={ticket} />
         ) : (
           <Verdict>No silicone yet</Verdict>
         )
       }
       because={mold === undefined ? undefined : rubberWords(mold)}
+      change={<PrintMoldSheet ticket={ticket} mold={mold} />}
     >
       {mold !== undefined ? (
         <SiliconeFigures mold={mold} ticket={ticket} />
@@ -53,15 +60,14 @@ export function SiliconeQuestion(props: MoldProps) {
           <PurchaseLines silicone={mold.silicone} />
         </>
       )}
+      <SiliconeChart ticket={ticket} now={now} />
       <SiliconeForm {...props} />
       <MaterialCautions
         of="silicone"
         places={['silicone', 'vacuum']}
         keys={heldMold(ticket)?.cautions ?? []}
       />
-      {findings.length > 0 && (
-        <FindingsTable findings={findings} effect={false} caption="Checks of mixing and buying" />
-      )}
+      {findings.length > 0 && <FindingsTable findings={findings} caption="Checks of mixing and buying" />}
       {mold !== undefined && (
         <div className="more">
           <Disclosure>
@@ -70,6 +76,22 @@ export function SiliconeQuestion(props: MoldProps) {
         </div>
       )}
     </Question>
+  );
+}
+
+/** While another thickness is worked out: about, from the measured rungs; else in words that it is worked out. */
+function LiveAnswer({ ticket }: { ticket: Ticket }) {
+  const live = liveSilicone(ticket);
+  if (live.state !== 'told') return <Working what="the silicone" tall />;
+  const kg = needKg(live.need);
+  return (
+    <>
+      <Figure value={`about ${kg.value}`} unit="kg" />
+      <span className="rng">
+        {kg.low} to {kg.high} kg, {lowerFirst(toBuyWords(live.need))}
+      </span>
+      <InBetween />
+    </>
   );
 }
 

@@ -12,6 +12,8 @@ import type { Ticket } from '../ticket/state';
 import { fieldWords, lowerFirst } from '../words/fieldWords';
 import { shellWords } from '../words/moldFigures';
 import { fieldOfMold } from './fieldProblem';
+import { liveSilicone } from './liveSilicone';
+import { needKg } from './liveWords';
 import type { MoldProps } from './moldProps';
 import { ParameterForm } from './ParameterForm';
 import { TypeTable } from './TypeTable';
@@ -28,7 +30,7 @@ export function TypeQuestion({ ticket, dispatch, mark, now, problemOf }: MoldPro
       answer={
         <>
           {now.state === 'working' ? (
-            <Working what="the molds" />
+            <LiveType ticket={ticket} />
           ) : (
             <Verdict>
               <span className={isChosen ? undefined : 'assumed'}>
@@ -56,10 +58,21 @@ export function TypeQuestion({ ticket, dispatch, mark, now, problemOf }: MoldPro
       }
     >
       <TypeTable ticket={ticket} dispatch={dispatch} />
-      <ParameterForm type={type} ticket={ticket} dispatch={dispatch} problemOf={problemOf} />
+      <ParameterForm {...{ type, ticket, dispatch, problemOf, now }} />
       <WhyNone ticket={ticket} now={now} />
       <OtherReasons ticket={ticket} />
     </Question>
+  );
+}
+
+/** While another thickness is worked out: what the measured rungs say of it, else that it is worked out. */
+function LiveType({ ticket }: { ticket: Ticket }) {
+  const live = liveSilicone(ticket);
+  if (live.state !== 'told') return <Working what="the molds" />;
+  return (
+    <Verdict>
+      {typeOf(ticket.molding).title}, {amount(live.mm, 3)} mm, about {needKg(live.need).value} kg of silicone
+    </Verdict>
   );
 }
 

@@ -30,6 +30,8 @@ const FIELD_OF_INPUT: Readonly<Record<string, OwnField | 'kits'>> = {
   sculptMassG: 'sculptMass',
   wallMm: 'boxWall',
   castingTempC: 'castingTemp',
+  coreCm3: 'coreVolume',
+  armatureCm3: 'armature',
   linearShrinkShare: 'sheetShrink',
   textureFactor: 'texture',
   coverageM2: 'paintCoverage',
@@ -49,6 +51,7 @@ export function fieldOfMold(ticket: Ticket, { code, values }: Problem): Place | 
   const key = PARAMETER_OF_CODE[code] ?? (code === 'MOLD_PARAMETER' ? String(values.key) : undefined);
   if (key !== undefined) return parameterField(ticket, key);
   if (code === 'FLOW_NOT_LAMINAR') return 'viscosity';
+  if (code === 'CORE_FILLS_MOLD') return 'coreVolume';
   if (code === 'POT_LIFE_TOO_SHORT') return 'potLife';
   if (code === 'MIX_BELOW_SCALE') return 'scaleStep';
   if (code === 'MIXES_TOO_MANY') return values.limitedBy === 'container' ? 'mixingCup' : 'potLife';

@@ -4,6 +4,7 @@ import { textOf, type FieldName } from '../ticket/fields';
 import { readKitsText } from '../ticket/kits';
 import {
   CASTING_FIELDS,
+  CORE_FIELDS,
   FACT_FIELDS,
   FINISH_FIELDS,
   holdFields,
@@ -12,7 +13,7 @@ import {
 } from '../ticket/moldWishes';
 import { typeOf } from '../ticket/moldState';
 import { openingMark } from '../opening/openingMark';
-import { castingNow } from '../ticket/now';
+import { castingNow, filledNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
 import { worstFinding, worstMark } from '../words/statuses';
 import { chosenNow } from './chosen';
@@ -41,11 +42,13 @@ export function moldMarks(ticket: Ticket): Mark[] {
     worstMark([found('hold'), ...byFields(holdFields(molding))]),
     worstMark([found('silicone'), kits, ...byFields(SILICONE_FIELDS)]),
     worstMark([found('bear'), ...byFields(FACT_FIELDS)]),
-    worstMark([cavityMark(ticket), ...byFields(CASTING_FIELDS)]),
+    worstMark([cavityMark(ticket), filledMark(ticket), ...byFields([...CASTING_FIELDS, ...CORE_FIELDS])]),
     worstMark([mold === undefined ? 'open' : 'fine', ...byFields(FINISH_FIELDS)]),
     openingMark(ticket),
   ];
 }
+
+const filledMark = (ticket: Ticket): Mark => (filledNow(ticket).state === 'refused' ? 'stop' : 'open');
 
 function cavityMark(ticket: Ticket): Mark {
   const { state, answer } = castingNow(ticket);

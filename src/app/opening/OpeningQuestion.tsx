@@ -83,7 +83,6 @@ function Found(props: Props & { plan: OpeningPlan }) {
     <>
       <FindingsTable
         findings={[...plan.findings, ...plan.checks]}
-        effect={false}
         caption="Checks of opening, vents and the way out"
       />
       <FigureTable

@@ -2,6 +2,8 @@ import type { Bounds, Vector } from '../../geometry';
 import { tapeFrom } from '../../geometry';
 import { lengthText } from '../../sheet/placeCardTable';
 import { SIDE_WORDS } from '../../words/placeWords';
+import { usePlacePicker, usePlaceRow } from '../picture/placePicker';
+import { ShowButton } from '../picture/ShowButton';
 
 export interface PlaceRow {
   /** As on the place card; absent where the spot is not on it. */
@@ -29,6 +31,7 @@ const TAPE_HEADS = [
 
 /** Places by tape, with the numbers of the place card; on phones each row becomes a block. Nothing where there are none. */
 export function PlaceTable({ caption, boundsMm, what, heads, rows }: PlaceTableProps) {
+  const canShow = usePlacePicker()?.canShow === true && rows.some(({ n }) => n !== undefined);
   if (rows.length === 0) return null;
   return (
     <table className="fold spots" role="table">
@@ -46,22 +49,33 @@ export function PlaceTable({ caption, boundsMm, what, heads, rows }: PlaceTableP
               {head}
             </th>
           ))}
+          {canShow && (
+            <th role="columnheader" scope="col">
+              Picture
+            </th>
+          )}
         </tr>
       </thead>
       <tbody role="rowgroup">
         {rows.map((row, i) => (
-          <Row key={i} row={row} heads={heads} boundsMm={boundsMm} />
+          <Row key={i} {...{ row, heads, boundsMm, canShow }} />
         ))}
       </tbody>
     </table>
   );
 }
 
-function Row({ row, heads, boundsMm }: { row: PlaceRow } & Pick<PlaceTableProps, 'heads' | 'boundsMm'>) {
+interface RowProps extends Pick<PlaceTableProps, 'heads' | 'boundsMm'> {
+  row: PlaceRow;
+  canShow: boolean;
+}
+
+function Row({ row, heads, boundsMm, canShow }: RowProps) {
   const { n, what, where, cells } = row;
+  const { rowRef, current, onShow } = usePlaceRow(n === undefined ? undefined : String(n));
   const values = [...cells, ...tapeCells(boundsMm, row.atMm)];
   return (
-    <tr role="row" {...(n === undefined ? {} : { 'data-n': n })}>
+    <tr role="row" ref={rowRef} {...current} {...(n === undefined ? {} : { 'data-n': n })}>
       <td role="cell" className="no">
         {n ?? 'none'}
       </td>
@@ -77,6 +91,11 @@ function Row({ row, heads, boundsMm }: { row: PlaceRow } & Pick<PlaceTableProps,
           {values[i]}
         </td>
       ))}
+      {canShow && (
+        <td role="cell" className="show" data-l="Picture">
+          {onShow === undefined ? 'no mark' : <ShowButton onShow={onShow} which={`place ${n}`} />}
+        </td>
+      )}
     </tr>
   );
 }

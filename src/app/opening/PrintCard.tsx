@@ -1,20 +1,15 @@
 import type { OpeningPlan } from '../../plan';
 import { openingCard } from '../../sheet';
-import { openToPrint } from '../parts/openToPrint';
+import { PrintButton } from '../parts/PrintButton';
 import { sizeNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
 
 /** The place card of the plan as it stands, with what stops it. Nothing of before is ever printed. */
 export function PrintCard({ ticket, plan }: { ticket: Ticket; plan: OpeningPlan | undefined }) {
   return (
-    <button
-      type="button"
-      className="act"
-      disabled={plan === undefined}
-      onClick={() => plan !== undefined && openToPrint(cardOf(ticket, plan))}
-    >
+    <PrintButton html={plan === undefined ? undefined : () => cardOf(ticket, plan)}>
       Print the place card
-    </button>
+    </PrintButton>
   );
 }
 

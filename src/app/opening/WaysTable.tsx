@@ -64,7 +64,7 @@ function WaysTable({ plan, dispatch }: OpeningProps & { plan: OpeningPlan }) {
   const rows = attitudeRows(plan) ?? [];
   const liquid = plan.opening.liquidCm3;
   return (
-    <table className="fold" role="table">
+    <table className="fold ways" role="table">
       <caption>
         {LOWER_BOUND} The others are without the vents that are planned for today’s way up.
         {liquid !== undefined && ` ${cm3(liquid)} of liquid are poured.`}
@@ -114,7 +114,7 @@ function Way({ row: { fill, isToday, isBest }, onTake }: { row: AttitudeRow; onT
           {cells[i]}
         </td>
       ))}
-      <td role="cell" data-l="Change">
+      <td role="cell" className="show" data-l="Change">
         {isToday ? (
           'in use'
         ) : (

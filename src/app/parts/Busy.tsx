@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import type { Step } from '../route';
 import { moldNow, pictureNow, pourNow, sizeNow } from '../ticket/now';
 import type { Bench } from '../ticket/useEngine';
 import type { Ticket } from '../ticket/state';
@@ -7,11 +8,12 @@ import type { Ticket } from '../ticket/state';
 const QUIET_MS = 300;
 
 /** What the engine is at, with its progress and the way out; after a cancel, the way back. */
-export function Busy({ ticket, bench }: { ticket: Ticket; bench: Bench }) {
+export function Busy({ ticket, bench, at }: { ticket: Ticket; bench: Bench; at: Step }) {
   const { reading } = ticket;
   const size = sizeNow(ticket);
   const isSizing = size.state === 'working' && ticket.size.state === 'running';
-  const isMolding = moldNow(ticket).state === 'working' && ticket.mold.state === 'running';
+  // Elsewhere nobody waits for the molds.
+  const isMolding = at === 'mold' && moldNow(ticket).state === 'working' && ticket.mold.state === 'running';
   const job =
     reading.state === 'running' ? reading : isSizing ? ticket.size : isMolding ? ticket.mold : undefined;
   const shown = useHeld(job !== undefined);

@@ -1,7 +1,7 @@
 import { sayWhy } from '../../words/quantityWords';
 import type { Sentence } from '../../words/sentence';
 import type { Reading } from '../../units';
-import type { FieldRead } from '../ticket/readField';
+import type { FieldRead } from '../ticket/readSpec';
 import { MarkShape } from './StatusMark';
 
 interface FieldMessageProps {

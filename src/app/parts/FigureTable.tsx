@@ -3,6 +3,8 @@ export interface FigureRow {
   value: string;
   /** A gray line under the name. */
   where?: string | undefined;
+  /** Nobody has said what stands in the gray line. */
+  isAssumed?: boolean;
 }
 
 /** Names and values; on phones each row becomes a block. Roles are written out, since a folded table loses them. */
@@ -29,11 +31,15 @@ export function FigureTable({
         </tr>
       </thead>
       <tbody role="rowgroup">
-        {rows.map(({ name, value, where }) => (
+        {rows.map(({ name, value, where, isAssumed }) => (
           <tr key={name} role="row">
             <th role="rowheader" scope="row">
               {name}
-              {where !== undefined && <span className="where">{where}</span>}
+              {where !== undefined && (
+                <span className="where">
+                  <span className={isAssumed === true ? 'assumed' : undefined}>{where}</span>
+                </span>
+              )}
             </th>
             <td role="cell" className="num">
               {value}

@@ -1,18 +1,9 @@
 import type { Problem } from '../../problem';
-import { amount } from '../../words/sentence';
 import { sayOnPage } from '../words/sayOnPage';
 import { StatusMark } from './StatusMark';
 
 /** Findings as rows; on phones each row becomes a block. Roles are written out, since a folded table loses them. */
-export function FindingsTable({
-  findings,
-  caption,
-  effect,
-}: {
-  findings: readonly Problem[];
-  caption: string;
-  effect: boolean;
-}) {
+export function FindingsTable({ findings, caption }: { findings: readonly Problem[]; caption: string }) {
   return (
     <table className="fold" role="table">
       <caption>{caption}</caption>
@@ -24,11 +15,6 @@ export function FindingsTable({
           <th role="columnheader" scope="col">
             Finding
           </th>
-          {effect && (
-            <th role="columnheader" scope="col" className="num">
-              Effect on volume
-            </th>
-          )}
           <th role="columnheader" scope="col">
             Status
           </th>
@@ -36,14 +22,14 @@ export function FindingsTable({
       </thead>
       <tbody role="rowgroup">
         {findings.map((finding, i) => (
-          <FindingRow key={i} no={i + 1} finding={finding} effect={effect} />
+          <FindingRow key={i} no={i + 1} finding={finding} />
         ))}
       </tbody>
     </table>
   );
 }
 
-function FindingRow({ no, finding, effect }: { no: number; finding: Problem; effect: boolean }) {
+function FindingRow({ no, finding }: { no: number; finding: Problem }) {
   const { text, hint } = sayOnPage(finding);
   return (
     <tr role="row">
@@ -56,23 +42,9 @@ function FindingRow({ no, finding, effect }: { no: number; finding: Problem; eff
         </span>
         {text} <span className="where">{hint}</span>
       </th>
-      {effect && (
-        <td role="cell" className="num" data-l="Effect on volume">
-          {effectWords(finding)}
-        </td>
-      )}
       <td role="cell" data-l="Status">
         <StatusMark mark={finding.status} />
       </td>
     </tr>
   );
-}
-
-/** Holes, rounding and merged corners widen the range both ways; every other effect has a sign. */
-function effectWords({ code, values: { effectCm3 } }: Problem): string {
-  if (typeof effectCm3 !== 'number') return 'not told';
-  if (effectCm3 === 0) return 'none';
-  const size = `${amount(Math.abs(effectCm3), 3)} cm³`;
-  if (code === 'NOT_CLOSED' || code === 'PRECISION' || code === 'WELDED') return `± ${size}`;
-  return `${effectCm3 < 0 ? '−' : '+'} ${size}`;
 }

@@ -1,38 +1,73 @@
-import type { PourOnPage } from '../../worker/pour';
+import type { Dispatch } from 'react';
+import type { Piece } from '../../job/piece';
 import { gramsText } from '../../units';
-import { pourNow, sizeNow } from '../ticket/now';
-import type { Ticket } from '../ticket/state';
-import { rangeText } from '../words/rangeText';
+import type { PourOnPage } from '../../worker/pour';
 import { chosenNow } from '../mold/chosen';
+import type { Step } from '../route';
+import { pourNow, sizeNow, volumeNow } from '../ticket/now';
+import type { Action } from '../ticket/reducer';
+import type { Ticket } from '../ticket/state';
+import { STEP_NAMES } from '../ticket/steps';
+import { castingCode } from '../words/castingCode';
 import { totalKg } from '../words/moldFigures';
+import { volumeText } from '../words/wayWords';
 import { Letter } from './Letter';
+import { NameForm } from './NameForm';
+import { UndoButtons } from './UndoButtons';
 
-/** Name of the ticket and what it has come to so far. */
-export function Head({ ticket }: { ticket: Ticket }) {
-  const { scan } = ticket;
-  const size = sizeNow(ticket);
-  const pour = pourNow(ticket);
-  const volume = size.answer?.size.volumeCm3;
+interface HeadProps {
+  ticket: Ticket;
+  dispatch: Dispatch<Action>;
+  at: Step;
+  piece: Piece | undefined;
+  onRename: (change: (piece: Piece) => Piece) => void;
+}
+
+/** Whose ticket it is, which step, and what it has come to so far. */
+export function Head({ ticket, dispatch, at, piece, onRename }: HeadProps) {
   return (
     <header className="head">
-      <h1>Pour ticket</h1>
       <p className="of">
-        {scan === undefined ? 'From a scan of a sculpt to the grams of A and B to weigh.' : scan.source.name}
+        {piece !== undefined && (
+          <>
+            <span className="code">{castingCode(piece)}</span> {piece.name}, casting {castingNo(piece)}
+          </>
+        )}
       </p>
+      <h1 tabIndex={-1}>{STEP_NAMES[at]}</h1>
+      <div className="do">
+        <UndoButtons history={ticket.history} dispatch={dispatch} />
+        {piece !== undefined && (
+          <NameForm key={`${piece.name} ${piece.code}`} piece={piece} onName={onRename} />
+        )}
+      </div>
       <p className="sofar">
         <b>So far</b>
-        {volume !== undefined && <strong>{rangeText(volume).value} cm³</strong>}
-        {volume === undefined && <span>{size.state === 'working' ? 'working out …' : 'no volume'}</span>}
-        {pour.answer !== undefined ? (
-          <Grams pour={pour.answer} />
-        ) : pour.state !== 'working' ? (
-          <span>no grams</span>
-        ) : (
-          volume !== undefined && <span>working out the grams …</span>
-        )}
-        <Silicone ticket={ticket} />
+        <SoFar ticket={ticket} />
       </p>
     </header>
+  );
+}
+
+const castingNo = ({ castings, hand }: Piece): number => castings[hand.casting]?.no ?? 1;
+
+function SoFar({ ticket }: { ticket: Ticket }) {
+  const known = volumeNow(ticket);
+  const pour = pourNow(ticket);
+  const volume = known.answer;
+  return (
+    <>
+      {volume !== undefined && <strong>{volumeText(volume.by, volume.volumeCm3).value} cm³</strong>}
+      {volume === undefined && <span>{known.state === 'working' ? 'working out …' : 'no volume'}</span>}
+      {pour.answer !== undefined ? (
+        <Grams pour={pour.answer} />
+      ) : pour.state !== 'working' ? (
+        <span>no grams</span>
+      ) : (
+        volume !== undefined && <span>working out the grams …</span>
+      )}
+      <Silicone ticket={ticket} />
+    </>
   );
 }
 

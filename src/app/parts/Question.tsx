@@ -2,7 +2,8 @@ import { useId, type ReactNode } from 'react';
 import { StatusMark, type Mark } from './StatusMark';
 
 export interface QuestionProps {
-  no: number;
+  /** Left out where it belongs to the question before. */
+  no?: number;
   mark: Mark;
   ask: string;
   /** The figure or sentence that answers it, with its range and tags. */
@@ -21,15 +22,17 @@ export function Question({ no, mark, ask, answer, because, change, children, bus
   return (
     <section className="q" aria-labelledby={id} aria-busy={busy}>
       <div className="g">
-        <span className="n" aria-hidden="true">
-          {no}
-        </span>
+        {no !== undefined && (
+          <span className="n" aria-hidden="true">
+            {no}
+          </span>
+        )}
         <StatusMark mark={mark} />
       </div>
       <div className="b">
-        <h3 id={id} tabIndex={-1}>
+        <h2 id={id} tabIndex={-1}>
           {ask}
-        </h3>
+        </h2>
         {answer !== undefined && <div className="ans">{answer}</div>}
         {because !== undefined && <p className="why">{because}</p>}
         {children}

@@ -1,9 +1,9 @@
 import { useEffect, useRef } from 'react';
-import type { ScanSource } from '../../worker/engine';
+import type { KeptSource } from '../ticket/keptSource';
 import { sourceOfFile } from '../ticket/sampleScans';
 
 /** Takes a file dropped anywhere on the page: left alone, the browser would open it and the ticket would be gone. */
-export function useFileDrop(onOpen: (source: ScanSource) => void): void {
+export function useFileDrop(onOpen: (source: KeptSource) => void): void {
   const open = useRef(onOpen);
   useEffect(() => {
     open.current = onOpen;

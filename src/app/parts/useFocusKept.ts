@@ -27,10 +27,7 @@ export function useFocusKept(): void {
     const focused = document.activeElement;
     if (at === undefined || (focused !== document.body && focused !== at) || isThere(at)) return;
     held.current = undefined;
-    (home !== undefined && isThere(home)
-      ? home
-      : document.querySelector<HTMLElement>('#measure-title')
-    )?.focus();
+    (home !== undefined && isThere(home) ? home : document.querySelector<HTMLElement>('main h1'))?.focus();
   });
 }
 
@@ -41,6 +38,6 @@ const isThere = (element: Element): boolean => element.isConnected && element.ch
 function homeOf(element: Element): HTMLElement | undefined {
   if (!element.matches('button')) return undefined;
   const box = element.closest('.qty')?.querySelector<HTMLElement>('input');
-  const heading = element.closest('.q, .part')?.querySelector<HTMLElement>('h2, h3');
+  const heading = element.closest('.q, main')?.querySelector<HTMLElement>('h1, h2');
   return box ?? heading ?? undefined;
 }

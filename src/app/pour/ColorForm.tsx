@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { POUR_RULES } from '../../yield';
 import type { BatchProps } from '../batch/batchProps';
 import { SelectField } from '../parts/SelectField';
 import { colorFields } from '../ticket/madeFields';
@@ -10,6 +11,7 @@ import { PourField } from './PourField';
 export function ColorForm(props: BatchProps) {
   const { ticket, dispatch } = props;
   const { colors } = ticket.pouring;
+  const { drop } = POUR_RULES;
   return (
     <>
       {colors.map(({ name, of }, row) => {
@@ -34,6 +36,7 @@ export function ColorForm(props: BatchProps) {
               of={props}
               name={fields.drops}
               label={`${DROPS_WEIGHED} drops of color ${row + 1} weigh`}
+              assumed={{ value: DROPS_WEIGHED * drop.value, unit: 'g', from: drop.from }}
             />
           </fieldset>
         );

@@ -22,6 +22,7 @@ export function ColorQuestion(props: BatchProps) {
       ask="Which color?"
       what="the color"
       answer={(ready) => <Verdict>{colorWords(ready)}</Verdict>}
+      sum="colors"
       because={() =>
         'Kept by mass, so a larger batch is the same color. It goes into B, on top of the grams; A and B stay as they are.'
       }

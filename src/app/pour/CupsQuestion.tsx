@@ -1,11 +1,10 @@
+import type { ReactNode } from 'react';
 import { POUR_RULES } from '../../yield';
-import { formatVolume, gramsText } from '../../units';
+import { gramsText } from '../../units';
 import type { PourOnPage } from '../../worker/pour';
 import { amount, counted } from '../../words/sentence';
-import { assumptionLine } from '../../words/assumptionWords';
 import type { BatchProps } from '../batch/batchProps';
 import { foundIn } from '../batch/findings';
-import { Disclosure } from '../parts/Disclosure';
 import { Verdict } from '../parts/Figure';
 import { FindingsTable } from '../parts/FindingsTable';
 import { CupTable } from './CupTable';
@@ -28,11 +27,8 @@ export function CupsQuestion(props: BatchProps) {
       what="the cups"
       answer={(one) => <Verdict>{cupsWords(one)}</Verdict>}
       because={(one) => (one === undefined ? CREAM : windowWords(one))}
-      change={(one) => (
-        <Disclosure>
-          <CupsSum pour={one} />
-        </Disclosure>
-      )}
+      sum="cups"
+      sumMore={folkWords}
     >
       {ready !== undefined && ready.cups.cups.length > 1 && <CupTable pour={ready} />}
       <div className="fields">
@@ -63,7 +59,7 @@ export function CupsQuestion(props: BatchProps) {
           assumed={{ value: 100 * cupFill.value, unit: '%', from: cupFill.from }}
         />
       </div>
-      {found.length > 0 && <FindingsTable findings={found} effect={false} caption="Checks of the cups" />}
+      {found.length > 0 && <FindingsTable findings={found} caption="Checks of the cups" />}
     </PartQuestion>
   );
 }
@@ -92,28 +88,12 @@ function windowWords({ cups: { largestMixG, limitedBy, rounds }, times: { window
   return `${most}${left}${rounds > 1 ? ` Each pair of hands mixes ${rounds} times.` : ''}`;
 }
 
-function CupsSum({ pour: { cups, times, batch } }: { pour: PourOnPage }) {
-  const { window } = times;
-  return (
-    <>
-      <p>
-        In a cup = what goes into the mold ÷ cups + residue of the cup, rounded to steps of{' '}
-        {amount(batch.stepG)} g so that the ratio stays right. Liquid of {amount(batch.liquidKgM3)} kg/m³;{' '}
-        {formatVolume((1000 * (cups.cups[0]?.totalG ?? 0)) / batch.liquidKgM3)} in each cup.
-      </p>
-      {window !== undefined && (
-        <p>
-          Cream time in today’s warmth {amount(window.creamS.value, 2)} s ({between(window.creamS)} s);
-          “halves in 10 degrees” would say {amount(window.creamS.folk, 2)} s.
-        </p>
-      )}
-      <ul>
-        {cups.assumptions.map((assumption) => (
-          <li key={assumption.name}>
-            <span className="assumed">{assumptionLine(assumption)}</span>
-          </li>
-        ))}
-      </ul>
-    </>
+/** What a rule of thumb would say, beside the shifted time; nothing where none was shifted. */
+function folkWords({ times: { window } }: PourOnPage): ReactNode {
+  return window === undefined || window.creamS.folkDifferenceShare === 0 ? null : (
+    <p>
+      “Halves in 10 degrees” would say {amount(window.creamS.folk, 2)} s of cream time, instead of{' '}
+      {amount(window.creamS.value, 2)} s ({between(window.creamS)} s).
+    </p>
   );
 }

@@ -39,13 +39,7 @@ export function DayQuestion(props: BatchProps) {
           ? 'Thin air and warm parts let foam rise more. The grams follow.'
           : correctedWords(ready)
       }
-      change={(ready) =>
-        ready.air === undefined ? undefined : (
-          <Disclosure>
-            <AirSum air={ready.air} />
-          </Disclosure>
-        )
-      }
+      sum="day"
     >
       <div className="fields">
         <PourField of={props} name="pourRoom" label="Room" />
@@ -71,7 +65,7 @@ export function DayQuestion(props: BatchProps) {
         </Disclosure>
       </div>
       {pour.answer !== undefined && <MoldLine pour={pour.answer} />}
-      {found.length > 0 && <FindingsTable findings={found} effect={false} caption="Checks of the air" />}
+      {found.length > 0 && <FindingsTable findings={found} caption="Checks of the air" />}
     </PartQuestion>
   );
 }
@@ -106,25 +100,6 @@ function correctedWords({ air }: PourOnPage): string {
   const done = applied.length === 0 ? '' : `Corrected for ${applied.map((what) => OF[what]).join(' and ')}. `;
   const left = because.map(({ left: what, why }) => `Not for ${OF[what]}: ${WHY[why]}.`);
   return `${done}${left.join(' ')}`;
-}
-
-function AirSum({ air: { cardKgM3, correction } }: { air: NonNullable<PourOnPage['air']> }) {
-  const { stationKPa, thenKPa, freeRiseKgM3 } = correction;
-  return (
-    <>
-      <p>
-        1 ÷ free rise = 1 ÷ liquid + (1 ÷ card − 1 ÷ liquid) × (pressure then ÷ now) × (gas now ÷ then, K)
-      </p>
-      <p>
-        Card {amount(cardKgM3)} kg/m³ at {amount(thenKPa.value)} kPa; now {amount(stationKPa.value)} kPa (
-        {between(stationKPa, 4)}), by {stationKPa.by}; so {amount(freeRiseKgM3.value)} kg/m³.
-      </p>
-      <p>
-        Ideal gas; pressure over height by the US Standard Atmosphere 1976. Warmth by the gas at gel alone; in
-        practice up to 1 % a degree is seen (common practice, no source), which the range holds.
-      </p>
-    </>
-  );
 }
 
 function MoldLine({ pour: { warmth } }: { pour: PourOnPage }) {

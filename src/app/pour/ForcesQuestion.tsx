@@ -42,20 +42,20 @@ export function ForcesQuestion(props: BatchProps) {
           ? 'Foam packed into a closed mold presses on every part of it, on a plug and on the parting most of all.'
           : holdWords(ready)
       }
-      change={({ forces: { pressureKPa } }) => (
-        <Disclosure title="What the figure leaves out">
-          <p>
-            Pressure = air × pack × (1 − f) ÷ (1 − pack × f) − air, f = free rise ÷ liquid: the gas of the
-            free rise in less room (ideal gas). It is no upper bound.
-          </p>
-          <ul>
-            {pressureKPa.caveats.map((key) => (
-              <li key={key}>{CAVEAT_WORDS[key]}</li>
-            ))}
-          </ul>
-          <p>Clamp = pressure × shadow × 2 for safety − weight of the lid (statics).</p>
-        </Disclosure>
-      )}
+      sum="forces"
+      more={{
+        title: 'What the figure leaves out',
+        of: ({ forces: { pressureKPa } }) => (
+          <>
+            <p>It is no upper bound.</p>
+            <ul>
+              {pressureKPa.caveats.map((key) => (
+                <li key={key}>{CAVEAT_WORDS[key]}</li>
+              ))}
+            </ul>
+          </>
+        ),
+      }}
     >
       {rows.length > 0 && (
         <FigureTable

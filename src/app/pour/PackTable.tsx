@@ -6,7 +6,6 @@ import type { BatchProps } from '../batch/batchProps';
 import { Letter } from '../parts/Letter';
 import { valueIn } from '../ticket/readField';
 import { packsOf } from '../ticket/pourWishes';
-import { between } from './figures';
 
 interface Row {
   key: string;
@@ -36,23 +35,23 @@ const ROWS: readonly Row[] = [
     isBig: true,
     cell: ({ batch }) => gramsText(batch.partBG, batch.stepG),
   },
-  { key: 'together', name: 'Together, g', cell: ({ batch }) => gramsText(batch.totalG, batch.stepG) },
+  { key: 'mixed', name: 'Mixed, g', cell: ({ batch }) => gramsText(batch.totalG, batch.stepG) },
   {
     key: 'density',
     name: 'Density in the mold, kg/m³',
-    cell: ({ batch }) => amount(batch.moldedDensityKgM3),
-  },
-  {
-    key: 'stiffness',
-    name: 'Stiffness, times that of the chosen pack',
-    cell: ({ stiffnessRatio }) => amount(stiffnessRatio.value, 2),
+    cell: ({ batch }) => batch.moldedDensityKgM3.toFixed(1),
   },
   {
     key: 'chance',
     name: 'Chance of a short fill',
     cell: ({ batch }) => chanceWords(batch.shortFillChance),
   },
-  { key: 'pressure', name: 'Pressure, kPa', cell: ({ pressureKPa }) => between(pressureKPa) },
+  { key: 'pressure', name: 'Pressure at most, kPa', cell: ({ pressureKPa }) => amount(pressureKPa.high, 2) },
+  {
+    key: 'stiffness',
+    name: 'Stiffness, times that of the chosen pack',
+    cell: ({ stiffnessRatio }) => stiffnessRatio.value.toFixed(2),
+  },
 ];
 const CLAMP: readonly Row[] = [
   {
@@ -100,7 +99,9 @@ const money = (price: number): string => (price > 0 && price < 0.005 ? 'under 0.
 /** Packs as columns, a radio in each head. The rows stay while figures come and go, so that nothing below moves. */
 export function PackTable({ ticket, dispatch, pour }: BatchProps) {
   const packs = packsOf(ticket);
-  const chosen = valueIn(ticket.fields, 'pack') ?? RULES.packFactor.value;
+  const said = valueIn(ticket.fields, 'pack');
+  const assumed = said === undefined ? RULES.packFactor.value : undefined;
+  const chosen = said ?? RULES.packFactor.value;
   const has = {
     clamp: ticket.fields.projected.text.trim() !== '',
     cost: hasPrices(ticket),
@@ -115,14 +116,16 @@ export function PackTable({ ticket, dispatch, pour }: BatchProps) {
   return (
     <table className="types packs" role="table" style={{ '--columns': packs.length } as React.CSSProperties}>
       <caption>
-        Pressure and stiffness are estimates: the ideal-gas figure may be off by two either way, and stiffness
-        holds only within this one foam.
+        Pressure and stiffness are estimates: pressure at most is twice the ideal-gas figure until a peak was
+        measured, and stiffness holds only within this one foam.
         {(pour.answer?.cups.cups.length ?? 1) > 1 &&
           ' Grams are those of one cup; several cups keep a residue each and take more.'}
       </caption>
       <thead role="rowgroup">
         <tr role="row">
-          <td role="cell" />
+          <th role="columnheader" scope="col" className="corner">
+            Pack factor
+          </th>
           {packs.map((packFactor) => (
             <th
               key={packFactor}
@@ -133,7 +136,9 @@ export function PackTable({ ticket, dispatch, pour }: BatchProps) {
               <label>
                 <span>
                   <span className="sr">Pack </span>
-                  {packFactor.toFixed(2)}
+                  <span className={packFactor === assumed ? 'assumed' : undefined}>
+                    {packFactor.toFixed(2)}
+                  </span>
                 </span>
                 <input
                   type="radio"

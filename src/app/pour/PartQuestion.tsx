@@ -8,6 +8,9 @@ import { Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { Working } from '../parts/Working';
 import { unreadOfPart, type PourPart } from '../ticket/pourWishes';
+import { KeptDisclosure } from './KeptDisclosure';
+import { SumOf } from './SumOf';
+import type { SumPart } from './sums';
 import { fieldWords } from '../words/fieldWords';
 
 interface PartQuestionProps {
@@ -21,7 +24,11 @@ interface PartQuestionProps {
   tall?: boolean;
   answer: (pour: PourOnPage) => ReactNode;
   because?: (pour: PourOnPage | undefined) => ReactNode;
-  change?: (pour: PourOnPage) => ReactNode;
+  /** Whose figures are opened, and what else belongs to their sum. */
+  sum?: SumPart;
+  sumMore?: (pour: PourOnPage) => ReactNode;
+  /** Something else to open. */
+  more?: { title: string; of: (pour: PourOnPage) => ReactNode };
   children?: ReactNode;
 }
 
@@ -35,7 +42,9 @@ export function PartQuestion({
   tall = false,
   answer,
   because,
-  change,
+  sum,
+  sumMore,
+  more,
   children,
 }: PartQuestionProps) {
   const { no, mark, ticket, pour } = of;
@@ -72,7 +81,23 @@ export function PartQuestion({
           </>
         )
       }
-      change={held === undefined ? undefined : change?.(held)}
+      change={
+        <>
+          {sum !== undefined && (
+            <SumOf
+              pour={held === undefined && pour.state !== 'working' ? { state: 'open' } : pour}
+              part={sum}
+            >
+              {held !== undefined && sumMore?.(held)}
+            </SumOf>
+          )}
+          {more !== undefined && (
+            <KeptDisclosure title={more.title} isWorking={pour.state === 'working'}>
+              {held !== undefined && more.of(held)}
+            </KeptDisclosure>
+          )}
+        </>
+      }
     >
       {problem !== undefined && stopped === undefined && <Complaint problem={problem} />}
       {children}

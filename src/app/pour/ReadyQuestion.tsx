@@ -1,3 +1,5 @@
+import { CHECKS } from '../../checks';
+import type { Problem } from '../../problem';
 import { counted } from '../../words/sentence';
 import type { STATUS_WORDS } from '../../words/statusWords';
 import { batchChecks } from '../batch/batchProblems';
@@ -11,6 +13,8 @@ import { POUR_FACT_ROWS } from '../words/factFields';
 import { FactInput } from '../parts/FactInput';
 import { PourCautions } from './PourCautions';
 import { PourField } from './PourField';
+import { ReadyToPour } from './ReadyToPour';
+import { SumOf } from './SumOf';
 
 /** Every check of the pour, the facts they wait for, and the cautions. Nothing said is "Not checked", never fine. */
 export function ReadyQuestion(props: BatchProps) {
@@ -46,12 +50,37 @@ export function ReadyQuestion(props: BatchProps) {
         <PourField of={props} name="strapWorking" label="A strap may bear, its label" />
       </div>
       {checks !== undefined && checks.length > 0 && (
-        <FindingsTable findings={checks} effect={false} caption="Checks of this pour" />
+        <FindingsTable findings={checks} caption="Checks of this pour" />
       )}
+      <div className="chg">
+        <SumOf pour={pour} part="ready">
+          {checks !== undefined && <LimitSources checks={checks} />}
+        </SumOf>
+      </div>
       <PourCautions pour={pour.answer} />
+      <ReadyToPour {...props} />
     </Question>
   );
 }
+
+/** Every check by its question, with whose limit it holds a figure against. */
+const LimitSources = ({ checks }: { checks: readonly Problem[] }) => (
+  <section className="opened">
+    <h3>Where the limits of the checks come from</h3>
+    <ul>
+      {checks.flatMap(({ code, values }) => {
+        const title = CHECKS.find((check) => check.code === code)?.title;
+        return title === undefined || values.source === undefined
+          ? []
+          : [
+              <li key={code}>
+                {title} <small className="where">{values.source}</small>
+              </li>,
+            ];
+      })}
+    </ul>
+  </section>
+);
 
 function readyWords(checks: readonly { status: keyof typeof STATUS_WORDS }[]): string {
   const of = (status: keyof typeof STATUS_WORDS): number =>

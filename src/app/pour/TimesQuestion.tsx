@@ -1,8 +1,6 @@
 import { POUR_RULES } from '../../yield';
 import type { PourOnPage } from '../../worker/pour';
-import { amount } from '../../words/sentence';
 import type { BatchProps } from '../batch/batchProps';
-import { Disclosure } from '../parts/Disclosure';
 import { Figure, Verdict } from '../parts/Figure';
 import { SourceTag } from '../parts/SourceTag';
 import { between, minutesWords } from './figures';
@@ -22,17 +20,14 @@ export function TimesQuestion(props: BatchProps) {
       tall
       answer={(ready) => <CoreAnswer pour={ready} />}
       because={(ready) => (ready === undefined ? WHY : openWords(ready))}
-      change={({ times: { exotherm } }) =>
-        exotherm.known ? (
-          <Disclosure>
-            <p>
-              Core = A and B as mixed + heat ÷ {amount(POUR_RULES.heatCapacity.value)} J/(kg K), nothing cools
-              while it foams: a rise of {between(exotherm.riseK)} K by the low and the high end of published
-              heats of reaction.
-            </p>
-            <p>A larger part is no hotter inside, only longer so.</p>
-          </Disclosure>
-        ) : undefined
+      sum="times"
+      sumMore={({ times: { exotherm } }) =>
+        exotherm.known && (
+          <p>
+            A rise of {between(exotherm.riseK)} K by the low and the high end of published heats of reaction.
+            A larger part is no hotter inside, only longer so.
+          </p>
+        )
       }
     >
       <div className="fields">

@@ -1,3 +1,4 @@
+import { WARM_BASIS } from '../../plan';
 import type { PourOnPage } from '../../worker/pour';
 import { WARMTH_RULES } from '../../yield';
 import { formatLength } from '../../units';
@@ -7,12 +8,11 @@ import { AROUND_WORDS } from '../words/pourPhrases';
 import type { BatchProps } from '../batch/batchProps';
 import { foundIn } from '../batch/findings';
 import { chosenNow } from '../mold/chosen';
-import { Disclosure } from '../parts/Disclosure';
 import { Verdict } from '../parts/Figure';
 import { FigureTable } from '../parts/FigureTable';
 import { FindingsTable } from '../parts/FindingsTable';
 import { SelectField } from '../parts/SelectField';
-import { between, minutesWords, warmthWords } from './figures';
+import { minutesWords } from './figures';
 import { PartQuestion } from './PartQuestion';
 import { CautionList } from '../parts/CautionList';
 import { PourField } from './PourField';
@@ -36,13 +36,8 @@ export function WarmQuestion(props: BatchProps) {
           ? 'Rubber warms slowly: its face is warm long before its depth is. Give the wall and the air around it.'
           : `Pour within ${minutesWords(ready.warmth.coolDown.pourWithinMin)} of taking it out: then its face has cooled half-way back to the room.`
       }
-      change={({ warmth: { warmUp } }) =>
-        warmUp === undefined ? undefined : (
-          <Disclosure>
-            <WarmSum warmUp={warmUp} />
-          </Disclosure>
-        )
-      }
+      sum="warm"
+      sumMore={({ warmth: { warmUp } }) => warmUp !== undefined && <ShortcutWords warmUp={warmUp} />}
     >
       {warmth?.warmUp !== undefined && (
         <FigureTable
@@ -51,7 +46,7 @@ export function WarmQuestion(props: BatchProps) {
         />
       )}
       <WarmForm {...props} />
-      {found.length > 0 && <FindingsTable findings={found} effect={false} caption="Checks of warming" />}
+      {found.length > 0 && <FindingsTable findings={found} caption="Checks of warming" />}
       <CautionList
         of="warming"
         cautions={(warmth?.cautions ?? []).map((key) => ({ key, ...WARMTH_CAUTIONS[key] }))}
@@ -71,8 +66,8 @@ function WarmForm(props: BatchProps) {
         <SelectField
           label="Warmed from"
           value={pouring.sides}
-          blank="One side, assumed"
-          note="assumed: the other side lies in a jacket or on a board"
+          blank="not said"
+          assumed={{ value: '1', shown: 'one side', basis: WARM_BASIS.sides }}
           options={[
             { value: '1', label: 'one side' },
             { value: '2', label: 'both sides' },
@@ -82,8 +77,12 @@ function WarmForm(props: BatchProps) {
         <SelectField
           label="It stands"
           value={pouring.surroundings}
-          blank={`${AROUND_WORDS['still box']}, assumed`}
-          note="assumed: the gentlest way that takes no watching"
+          blank="not said"
+          assumed={{
+            value: 'still box',
+            shown: AROUND_WORDS['still box'],
+            basis: WARM_BASIS.surroundings,
+          }}
           options={Object.entries(AROUND_WORDS).map(([value, label]) => ({ value, label }))}
           onChoose={(value) =>
             dispatch({ do: 'pouring', pouring: { surroundings: value as typeof pouring.surroundings } })
@@ -123,25 +122,15 @@ function warmWords({ warmth: { warmUp } }: PourOnPage): string {
   return `${minutesWords(value)} until it is warm through (${minutesWords(low)} to ${minutesWords(high)})`;
 }
 
-function WarmSum({ warmUp }: { warmUp: NonNullable<PourOnPage['warmth']['warmUp']> }) {
-  const { biot, isLumpedFair, lumpedMin, lumpedShare, surfaceAtEndC } = warmUp;
+function ShortcutWords({ warmUp }: { warmUp: NonNullable<PourOnPage['warmth']['warmUp']> }) {
+  const { biot, isLumpedFair, lumpedMin, lumpedShare } = warmUp;
   return (
-    <>
-      <p>
-        A slab in air of one temperature, by its series of terms (Carslaw and Jaeger; Cengel). Curves are left
-        out.
-      </p>
-      <p>
-        Biot number {amount(biot, 2)}:{' '}
-        {isLumpedFair
-          ? 'one temperature throughout would be a fair shortcut'
-          : `the shortcut of one temperature throughout would say ${amount(lumpedMin, 2)} min, ${percent(lumpedShare)} of it, and does not hold`}
-        .
-      </p>
-      <p>
-        When the depth is warm, the surface in the air is at {warmthWords(surfaceAtEndC.value)} (
-        {between(surfaceAtEndC, 3)} °C).
-      </p>
-    </>
+    <p>
+      Biot number {amount(biot, 2)}:{' '}
+      {isLumpedFair
+        ? 'one temperature throughout would be a fair shortcut'
+        : `the shortcut of one temperature throughout would say ${amount(lumpedMin, 2)} min, ${percent(lumpedShare)} of it, and does not hold`}
+      . The ranges hold every end of what is assumed of rubber and air.
+    </p>
   );
 }

@@ -23,7 +23,7 @@ export function forceRows({ clamp, straps, ratchets, plugN }: PourOnPage['forces
     ...(straps === undefined
       ? []
       : [
-          strapRow('Straps', straps),
+          strapRow(straps),
           {
             name: 'Each is pulled at its buckle to',
             value: newtons(straps.buckleN),
@@ -34,9 +34,10 @@ export function forceRows({ clamp, straps, ratchets, plugN }: PourOnPage['forces
       ? []
       : [
           {
-            name: `Or ratchet straps, ${amount(POUR_RULES.ratchetTension.value)} N each`,
+            name: 'Or ratchet straps',
             value: String(ratchets.strapsNeeded),
-            where: POUR_RULES.ratchetTension.from,
+            where: `pulled to ${amount(POUR_RULES.ratchetTension.value)} N each, ${POUR_RULES.ratchetTension.from}`,
+            isAssumed: true,
           },
         ]),
     ...(plugN === undefined
@@ -51,13 +52,18 @@ export function forceRows({ clamp, straps, ratchets, plugN }: PourOnPage['forces
   ];
 }
 
-function strapRow(
-  name: string,
-  { straps, strapsNeeded, strapN, holds }: NonNullable<PourOnPage['forces']['straps']>,
-): FigureRow {
+function strapRow({
+  straps,
+  strapsNeeded,
+  strapN,
+  holds,
+  assumptions,
+}: NonNullable<PourOnPage['forces']['straps']>): FigureRow {
+  const short = holds ? '' : `; it takes ${strapsNeeded}`;
   return {
-    name: `${name} pulled to ${amount(strapN, 2)} N`,
+    name: 'Straps',
     value: holds ? counted(straps, 'strap') : `${straps} do not hold`,
-    where: holds ? undefined : `it takes ${strapsNeeded}`,
+    where: `pulled to ${amount(strapN, 2)} N each${short}`,
+    isAssumed: assumptions.some(({ name }) => name === 'strap_tension'),
   };
 }

@@ -2,6 +2,7 @@ import type { FieldSpec } from './fieldSpec';
 import { MADE_FIELDS, type MadeField } from './madeFields';
 import { OPENING_FIELDS } from './openingFields';
 import { POUR_FIELDS } from './pourFields';
+import { SIZING_FIELDS } from './sizingFields';
 
 const length = { kind: 'length', units: ['mm', 'in'] } as const;
 const grams = { kind: 'mass', units: ['g', 'oz'], allowZero: true } as const;
@@ -12,7 +13,8 @@ const number = { kind: 'plain', units: [] } as const;
 
 export const FIELDS = {
   tape: length,
-  cutHeight: length,
+  checkLength: length,
+  cutHeight: { ...length, allowZero: true },
   freeRise: { kind: 'density', units: ['lb/ft3', 'kg/m3'] },
   partsA: number,
   partsB: number,
@@ -23,6 +25,7 @@ export const FIELDS = {
   vents: grams,
   residue: grams,
   scaleStep: { kind: 'mass', units: ['g', 'oz'] },
+  scaleMost: { kind: 'mass', units: ['kg', 'g', 'lb', 'oz'] },
 
   sculptMass: kilograms,
   boxWall: length,
@@ -45,6 +48,9 @@ export const FIELDS = {
   sheetShrink: percent,
   measuredShrink: percent,
   castingTemp: warmth,
+  coreVolume: { kind: 'volume', units: ['cm3', 'L', 'fl oz'], allowZero: true },
+  coreMass: grams,
+  armature: { kind: 'volume', units: ['cm3', 'fl oz'], allowZero: true },
   texture: number,
   paintCoverage: { ...number, after: 'm² a liter' },
   paintCoats: number,
@@ -56,6 +62,7 @@ export const FIELDS = {
 
   ...OPENING_FIELDS,
   ...POUR_FIELDS,
+  ...SIZING_FIELDS,
 } as const satisfies Record<string, FieldSpec>;
 
 /** A field of the page by its own name; the others are made from the lists of mold types and jacket materials. */

@@ -8,7 +8,7 @@ import { newTicket, type Ticket } from './state';
 
 /** The ticket without what was said of its scan; foam, silicone and the shop's figures stay. */
 export function forgetScan(ticket: Ticket): Ticket {
-  const { up, scaleWay, along, fileUnit, cut, keep, fields, venting } = newTicket();
+  const { up, scaleWay, along, fileUnit, cut, keep, measuring, fields, venting } = newTicket();
   return {
     ...ticket,
     up,
@@ -17,6 +17,7 @@ export function forgetScan(ticket: Ticket): Ticket {
     fileUnit,
     cut,
     keep,
+    measuring,
     venting,
     fields: {
       ...ticket.fields,
@@ -35,12 +36,14 @@ export function forgetScan(ticket: Ticket): Ticket {
         ...ticket.pouring.facts,
         ...Object.fromEntries(POUR_FACTS_OF_SCAN.map((fact) => [fact, ''])),
       },
+      readyFor: '',
     },
   };
 }
 
 const FIELDS_OF_SCAN: readonly FieldName[] = [
   'tape',
+  'checkLength',
   'cutHeight',
   'sculptMass',
   'measuredShrink',

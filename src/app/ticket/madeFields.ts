@@ -3,13 +3,15 @@ import { JACKET_MATERIALS, MOLDMAKING_BOUNDS, type JacketParameter } from '../..
 import type { FieldSpec } from './fieldSpec';
 import { DROPS_WEIGHED } from './pourFields';
 import { MOST_COLORS } from './pourState';
+import { BODY_SIDES, bodyFields, MOST_BODIES, type BodySide } from './sizingFields';
 
 /*
  * Fields that nobody wrote down: one a parameter of a mold type or of a jacket material, so that a new one appears on the page by being in its list; and
- * those of each row of the color recipe and of the list of vents.
+ * those of each row of the color recipe, of the list of vents and of the bodies that a tape takes.
  */
 
-export type MadeField = `mold.${string}` | `jacket.${string}` | `color.${string}` | `vent.${string}`;
+export type MadeField =
+  `mold.${string}` | `jacket.${string}` | `color.${string}` | `vent.${string}` | `body.${string}`;
 
 interface Made {
   label: string;
@@ -38,6 +40,15 @@ export const colorFields = (row: number): { share: MadeField; drops: MadeField }
 export const MOST_VENTS = 24;
 
 const AXES = ['x', 'y', 'z'] as const;
+
+const SIDE_NAMES: Readonly<Record<BodySide, string>> = {
+  length: 'Length',
+  girth: 'Girth',
+  otherGirth: 'Girth of the other end',
+  width: 'Width',
+  depth: 'Depth',
+  height: 'Height',
+};
 
 /** Where one planned vent is, counted from 0: x, y, z. */
 export const ventFields = (row: number): MadeField[] => AXES.map((axis): MadeField => `vent.${row}.${axis}`);
@@ -85,6 +96,16 @@ export const MADE_FIELDS: ReadonlyMap<MadeField, Made> = new Map([
         label: `${AXES[axis]} of vent ${row + 1}`,
         spec: { kind: 'length', units: ['mm', 'in'], allowZero: true, isSigned: true },
         isOfScan: true,
+      },
+    ]),
+  ),
+  ...Array.from({ length: MOST_BODIES }, (_, row) => row).flatMap((row) =>
+    BODY_SIDES.map((side): [MadeField, Made] => [
+      bodyFields(row)[side],
+      {
+        label: `${SIDE_NAMES[side]} of body ${row + 1}`,
+        spec: { kind: 'length', units: ['mm', 'in'] },
+        isOfScan: false,
       },
     ]),
   ),

@@ -1,6 +1,5 @@
 import type { FactName } from '../../checks';
 import { MOLD_TYPES, moldType, type MoldKey, type MoldType } from '../../geometry';
-import { SAMPLE_SHOP } from '../../job/sampleShop';
 import { numberText } from '../../units';
 import type { SiliconeCard } from '../../yield';
 import type { Fields, FieldText, OwnField } from './fields';
@@ -45,9 +44,6 @@ export const FACTS_OF_SCAN: readonly FactName[] = [
   'patchTested',
 ];
 
-/** Of an invented shop: no real product. */
-export const SAMPLE_SILICONES: readonly SiliconeCard[] = SAMPLE_SHOP.silicones;
-
 /** A card as it would be typed. What it does not say goes blank: nothing of another card stays. */
 export function withSilicone(
   molding: Molding,
@@ -84,5 +80,5 @@ export function withSilicone(
   };
 }
 
-const kitText = ({ massKg, price }: SiliconeCard['kits'][number]): string =>
+export const kitText = ({ massKg, price }: SiliconeCard['kits'][number]): string =>
   `${numberText(massKg)} kg${price === undefined ? '' : `=${numberText(price)}`}`;

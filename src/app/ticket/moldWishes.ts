@@ -29,6 +29,11 @@ export const SILICONE_FIELDS: readonly OwnField[] = [
 ];
 export const FACT_FIELDS: readonly OwnField[] = ['barrierDry', 'pigmentShare'];
 export const CASTING_FIELDS: readonly OwnField[] = ['sheetShrink', 'measuredShrink', 'castingTemp', 'room'];
+/** What stands in the cavity and takes up room for foam. */
+export const CORE_FIELDS: readonly OwnField[] = ['coreVolume', 'coreMass', 'armature'];
+/** No mold hangs on it. */
+const isOfCore = (name: FieldName): boolean => CORE_FIELDS.some((one) => one === name);
+
 export const FINISH_FIELDS: readonly OwnField[] = [
   'texture',
   'paintCoverage',
@@ -73,6 +78,7 @@ export const moldFields = ({ molding }: Ticket): FieldName[] => [
   ...SILICONE_FIELDS,
   ...FACT_FIELDS,
   ...CASTING_FIELDS.filter((name) => name !== 'room'),
+  ...CORE_FIELDS,
   ...FINISH_FIELDS,
 ];
 
@@ -83,8 +89,8 @@ export const isUnreadField = (fields: Fields, name: FieldName): boolean => {
 
 /** The first box the molds hang on that has no single meaning; `kits` is a text of its own. */
 export function unreadForMold(ticket: Ticket): FieldName | 'kits' | undefined {
-  const field = [...moldFields(ticket), 'scaleStep' as const].find((name) =>
-    isUnreadField(ticket.fields, name),
+  const field = [...moldFields(ticket), 'scaleStep' as const].find(
+    (name) => !isOfCore(name) && isUnreadField(ticket.fields, name),
   );
   return field ?? halfRatio(ticket.fields) ?? (readKitsText(ticket.molding.kits).ok ? undefined : 'kits');
 }

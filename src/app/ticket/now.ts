@@ -1,20 +1,37 @@
-import { castingCavity, type Casting, type LevelFill, type OpeningPlan, type PourAsk } from '../../plan';
+import {
+  castingCavity,
+  filledVolume,
+  type Casting,
+  type Filled,
+  type LevelFill,
+  type OpeningPlan,
+  type PourAsk,
+  type StandsInside,
+} from '../../plan';
 import type { Problem } from '../../problem';
+import type { Estimate } from '../../estimate';
+import { RULES } from '../../yield';
+import { bodyWish } from '../../worker/bodyWish';
 import type { PourOnPage } from '../../worker/pour';
 import type { MoldOfType, Picture, PicturePlace, Sized } from '../../worker/protocol';
 import type { FieldName } from './fields';
 import {
   CASTING_FIELDS,
   castingWishOf,
+  CORE_FIELDS,
+  given,
   isUnreadField,
   moldsAskOf,
   pourByOf,
   unreadForMold,
 } from './moldWishes';
+import { valueIn } from './readField';
 import { openingRefusal } from './openingBounds';
 import { openingAskOf, searchAskOf, unreadForOpening } from './openingWishes';
-import { canPour, pourAskOf } from './pourWishes';
+import { canPour, pourAskOf, type Measured } from './pourWishes';
+import type { SizeWay } from './sizingState';
 import type { Job, Ticket } from './state';
+import { displacedRead, fillRead, tapedRead, warmedFill, type WayRead } from './wayReads';
 import { sizeWishOf, unreadForSize } from './wishes';
 
 /**
@@ -42,9 +59,51 @@ export function sizeNow(ticket: Ticket): Said<Sized> {
   return field === undefined ? saidTo(sizeKeyOf(ticket), ticket.size) : { state: 'unread', field };
 }
 
+/** A volume, and the way that it is known by. */
+export interface KnownVolume {
+  by: SizeWay;
+  volumeCm3: Estimate;
+}
+
+/** The volume of the sculpt by the way in that was chosen: a scan, what it pushes out, or the tape. A water fill is of the mold. */
+export function sculptNow(ticket: Ticket): Said<KnownVolume> {
+  const { way } = ticket.sizing;
+  if (way === 'displace') return byWay(way, displacedRead(ticket));
+  if (way === 'tape') return byWay(way, tapedRead(ticket));
+  return heldAs(sizeNow(ticket), ({ size }) => ({ by: 'scan', volumeCm3: size.volumeCm3 }));
+}
+
+/** The same with the answer as `how` sees it. */
+const heldAs = <T, U>(said: Said<T>, how: (answer: T) => U): Said<U> =>
+  said.state === 'answered' ? { state: 'answered', answer: how(said.answer) } : (said as Said<never>);
+
+/** The cavity of the mold in hand by the water that fills it. */
+export const fillNow = (ticket: Ticket): Said<KnownVolume> => byWay('fill', fillRead(ticket));
+
+/**
+ * What Measure comes to. The foam fills the mold: a weighed water fill goes before whatever is known of the sculpt, until the user says otherwise. What
+ * else hangs on a scan waits for it, so that nothing is asked twice while it is read.
+ */
+export function volumeNow(ticket: Ticket): Said<KnownVolume> {
+  const fill = fillNow(ticket);
+  const volume = fill.state === 'open' || ticket.filling.isAside ? sculptNow(ticket) : fill;
+  const isWaiting = volume.state === 'answered' && volume.answer.by !== 'scan' && isScanComing(ticket);
+  return isWaiting ? { state: 'working' } : volume;
+}
+
+const byWay = (by: SizeWay, read: WayRead): Said<KnownVolume> =>
+  read.state === 'answered' ? { state: 'answered', answer: { by, volumeCm3: read.answer } } : read;
+
+/** The scan of the ticket is being read or sized, or is about to be. */
+function isScanComing(ticket: Ticket): boolean {
+  const { scanId, scan, reading } = ticket;
+  if (scan !== undefined) return sizeNow(ticket).state === 'working';
+  return scanId !== undefined && (reading.state === 'running' || reading.source?.id !== scanId);
+}
+
 /** The grams hang on the volume, of the sculpt or of the cavity at casting: they wait for it, and go with it. */
 export function pourNow(ticket: Ticket): Said<PourOnPage> {
-  const volume = pourByOf(ticket) === 'cavity' ? castingNow(ticket) : sizeNow(ticket);
+  const volume = filledNow(ticket);
   if (!canPour(ticket)) return { state: 'open' };
   if (volume.state === 'working') return { state: 'working' };
   return volume.state === 'answered' ? saidTo(pourKeyOf(ticket), ticket.pour) : { state: 'open' };
@@ -52,16 +111,44 @@ export function pourNow(ticket: Ticket): Said<PourOnPage> {
 
 /** The cavity when the foam is poured, of any mold type. A few products: it is worked out here, without the engine. */
 export function castingNow(ticket: Ticket): Said<Casting> {
-  const size = sizeNow(ticket);
-  if (size.state === 'working') return { state: 'working' };
-  if (size.state !== 'answered') return { state: 'open' };
+  const sculpt = sculptNow(ticket);
+  if (sculpt.state === 'working') return { state: 'working' };
+  if (sculpt.state !== 'answered') return { state: 'open' };
   const field = CASTING_FIELDS.find((name) => isUnreadField(ticket.fields, name));
   if (field !== undefined) return { state: 'unread', field };
-  const casting = castingCavity(size.answer.size.volumeCm3, castingWishOf(ticket));
+  const casting = castingCavity(sculpt.answer.volumeCm3, castingWishOf(ticket));
   return casting.ok
     ? { state: 'answered', answer: casting.value }
     : { state: 'refused', problem: casting.problem };
 }
+
+/** What the foam fills: the mold by its water fill, else the sculpt as measured or the cavity at casting; less what stands inside. A sum: it is worked out here. */
+export function filledNow(ticket: Ticket): Said<Filled> {
+  const outer = outerNow(ticket);
+  if (outer.state !== 'answered') return outer.state === 'working' ? { state: 'working' } : { state: 'open' };
+  const field = CORE_FIELDS.find((name) => isUnreadField(ticket.fields, name));
+  if (field !== undefined) return { state: 'unread', field };
+  const filled = filledVolume(outer.answer, insideOf(ticket));
+  return filled.ok
+    ? { state: 'answered', answer: filled.value }
+    : { state: 'refused', problem: filled.problem };
+}
+
+/** What the mold holds with nothing in it. What is filled with water has shrunk already; it grows as it is warmed. */
+function outerNow(ticket: Ticket): Said<Estimate> {
+  const volume = volumeNow(ticket);
+  const by = volume.answer?.by;
+  if (by !== undefined && by !== 'fill' && pourByOf(ticket) === 'cavity')
+    return heldAs(castingNow(ticket), ({ cavityCm3 }) => cavityCm3);
+  if (by === 'fill' && isUnreadField(ticket.fields, 'castingTemp'))
+    return { state: 'unread', field: 'castingTemp' };
+  return heldAs(volume, ({ volumeCm3 }) => (by === 'fill' ? warmedFill(volumeCm3, ticket) : volumeCm3));
+}
+
+const insideOf = ({ fields }: Ticket): StandsInside => ({
+  ...given('coreCm3', valueIn(fields, 'coreVolume')),
+  ...given('armatureCm3', valueIn(fields, 'armature')),
+});
 
 /** The molds of all types, each with its figures or its reason. */
 export function moldNow(ticket: Ticket): Said<MoldOfType[]> {
@@ -96,7 +183,7 @@ export function pictureNow(ticket: Ticket): Said<Picture> {
   return key === undefined ? { state: 'working' } : saidTo(key, ticket.picture);
 }
 
-function saidTo<T>(key: string | undefined, job: Job<T>): Said<T> {
+export function saidTo<T>(key: string | undefined, job: Job<T>): Said<T> {
   if (key === undefined || job.key !== key) return { state: 'working' };
   if (job.state === 'answered') return { state: 'answered', answer: job.answer as T };
   if (job.state === 'refused') return { state: 'refused', problem: job.problem! };
@@ -132,19 +219,29 @@ export function bestUpKeyOf(ticket: Ticket): string | undefined {
   return key === ticket.venting.searchFor ? key : undefined;
 }
 
-/** Asked once there is a size, of the same wish: it is measured on the same bench. */
-function onSize(ticket: Ticket, ask: object): string | undefined {
-  return sizeNow(ticket).state === 'answered' ? keyOf(ticket, { wish: sizeWishOf(ticket), ask }) : undefined;
+/** Asked once there is a size, of the same body: it is measured on the same bench. */
+export function onSize(ticket: Ticket, ask: object): string | undefined {
+  const wish = sizeNow(ticket).state === 'answered' ? sizeWishOf(ticket) : undefined;
+  return wish === undefined ? undefined : keyOf(ticket, { wish: bodyWish(wish), ask });
 }
 
-/** All that is told of the pour as it stands. */
+/** All that is told of the pour as it stands. The surface of the casting is known by a scan alone. */
 export function pourToldNow(ticket: Ticket): PourAsk | undefined {
-  const size = sizeNow(ticket).answer?.size;
-  const volumeCm3 = pourByOf(ticket) === 'cavity' ? castingNow(ticket).answer?.cavityCm3 : size?.volumeCm3;
-  return size === undefined || volumeCm3 === undefined
-    ? undefined
-    : pourAskOf(ticket, { volumeCm3, castingCm2: size.areaCm2 });
+  const filled = filledNow(ticket).answer;
+  const by = volumeNow(ticket).answer?.by;
+  if (filled === undefined || by === undefined) return undefined;
+  return pourAskOf(ticket, {
+    volumeCm3: filled.volumeCm3,
+    ...given('castingCm2', sizeNow(ticket).answer?.size.areaCm2),
+    ...(by === 'displace' ? { uScanToMoldShare: SCULPT_TO_MOLD } : {}),
+  });
 }
+
+/** A sculpt that was sunk is not its mold either: the same doubt stands between them as with a scan. The engine adds it to a volume that was scanned or taped. */
+const SCULPT_TO_MOLD: Measured['uScanToMoldShare'] & object = {
+  value: RULES.uScanToMold.value,
+  from: 'assumed',
+};
 
 /** What is told of the pour, and the question that the volume in it answers. */
 export function pourKeyOf(ticket: Ticket): string | undefined {
@@ -153,19 +250,20 @@ export function pourKeyOf(ticket: Ticket): string | undefined {
 }
 
 /** A floor lies where it was found; a typed height lies where the scale says, so its picture waits for that. */
-export function pictureKeyOf(ticket: Ticket): string | undefined {
+export function picturePlaceOf(ticket: Ticket): PicturePlace | undefined {
   const { up, cut, keep } = ticket;
   const size = sizeNow(ticket);
   if (ticket.reading.state === 'running' || (cut?.by === 'height' && size.state === 'working'))
     return undefined;
   const typed = size.answer?.cut;
   const atUnits = cut?.by === 'floor' ? cut.atUnits : cut?.by === 'height' ? typed?.atUnits : undefined;
-  const place: PicturePlace = {
-    up: up.axis,
-    ...(atUnits === undefined ? {} : { cut: { atUnits, keep } }),
-  };
-  return keyOf(ticket, { place });
+  return { up: up.axis, ...(atUnits === undefined ? {} : { cut: { atUnits, keep } }) };
 }
 
-const keyOf = ({ scan, attempt }: Ticket, asked: object): string =>
+export function pictureKeyOf(ticket: Ticket): string | undefined {
+  const place = picturePlaceOf(ticket);
+  return place === undefined ? undefined : keyOf(ticket, { place });
+}
+
+export const keyOf = ({ scan, attempt }: Ticket, asked: object): string =>
   JSON.stringify({ scan: scan?.no, attempt, ...asked });

@@ -18,6 +18,8 @@ export interface Pouring {
   colors: readonly ColorRow[];
   /** Facts of the checks of the pour, as those of materials are kept in `molding`. */
   facts: Partial<Record<FactName, string>>;
+  /** What "ready to pour" was said for, see `ready.ts`. */
+  readyFor: string;
 }
 
 export const newPouring = (): Pouring => ({
@@ -26,6 +28,7 @@ export const newPouring = (): Pouring => ({
   past: '',
   colors: [{ name: '', of: 'B' }],
   facts: {},
+  readyFor: '',
 });
 
 /** Of the mold in hand, or of the moment: forgotten with the scan. */
@@ -39,7 +42,7 @@ export const POUR_FACTS_OF_SCAN: readonly FactName[] = [
 
 /** What the user says of the pour, beside what is typed into fields. */
 export type PourWord =
-  | { do: 'pouring'; pouring: Partial<Pick<Pouring, 'sides' | 'surroundings'>> }
+  | { do: 'pouring'; pouring: Partial<Pick<Pouring, 'sides' | 'surroundings' | 'readyFor'>> }
   | { do: 'past'; text: string }
   | { do: 'pourFact'; fact: FactName; value: string }
   | { do: 'color'; row: number; color: Partial<ColorRow> };

@@ -1,7 +1,7 @@
 import type { CheckFacts } from '../../checks';
 import type { Estimate } from '../../estimate';
 import type { PourAsk } from '../../plan';
-import { massRatio, RULES, WARMTH_RULES, type ColorShare } from '../../yield';
+import { massRatio, RULES, WARMTH_RULES, type ColorShare, type Given } from '../../yield';
 import type { FieldName } from './fields';
 import { colorFields } from './madeFields';
 import { factValues, given, isUnreadField } from './moldWishes';
@@ -9,7 +9,7 @@ import { readPastText } from './past';
 import { DROPS_WEIGHED, type PourField } from './pourFields';
 import { valueIn } from './readField';
 import type { Ticket } from './state';
-import { SAMPLE_CARDS } from './sampleCards';
+import { isSampleFoam } from './foamState';
 import { reversedFrom } from '../batch/reversed';
 import { batchWishOf, cardOf } from './wishes';
 
@@ -52,21 +52,25 @@ export function packsOf({ fields }: Ticket): number[] {
 
 const USUAL_PACKS = [1.15, 1.25, 1.35, 1.45];
 
-/** The sculpt's volume or the cavity's, and the surface of the scan. */
-interface Measured {
+/** What the foam fills, and the surface of the scan where there is one. */
+export interface Measured {
   volumeCm3: Estimate;
-  castingCm2: number;
+  castingCm2?: number;
+  uScanToMoldShare?: Given;
 }
 
 /** All that the engine is told of the pour; undefined while something that the grams hang on is missing or unread. */
-export function pourAskOf(ticket: Ticket, { volumeCm3, castingCm2 }: Measured): PourAsk | undefined {
+export function pourAskOf(
+  ticket: Ticket,
+  { volumeCm3, castingCm2, uScanToMoldShare }: Measured,
+): PourAsk | undefined {
   const wish = batchWishOf(ticket);
   if (wish === undefined || !canPour(ticket)) return undefined;
   const read = readable(ticket);
   const colors = read('colors') ? colorsOf(ticket) : [];
   const past = readPastText(ticket.pouring.past);
   return {
-    pour: { ...wish, cavity: { volumeCm3 } },
+    pour: { ...wish, cavity: { volumeCm3 }, ...given('uScanToMoldShare', uScanToMoldShare) },
     packs: { list: packsOf(ticket) },
     ...(past.ok && past.past.length > 0 ? { past: past.past } : {}),
     ...dayOf(ticket),
@@ -75,12 +79,22 @@ export function pourAskOf(ticket: Ticket, { volumeCm3, castingCm2 }: Measured): 
     ...(read('cups') ? { cups: cupsOf(ticket) } : {}),
     ...(read('forces') ? { clamp: clampOf(ticket) } : {}),
     ...given('warm', read('warm') ? warmOf(ticket) : undefined),
-    castingCm2,
+    ...given('castingCm2', castingCm2),
+    ...given('core', coreOf(ticket)),
     ...given('skinMm', read('skin') ? valueIn(ticket.fields, 'skinDepth') : undefined),
     ...given('prices', read('prices') ? pricesOf(ticket) : undefined),
     ...(colors.length === 0 ? {} : { colors }),
     facts: factsOf(ticket, wish, colors),
   };
+}
+
+/** A core that was told of: does it float? */
+function coreOf({ fields }: Ticket): PourAsk['core'] {
+  const coreCm3 = valueIn(fields, 'coreVolume');
+  const isUnread = isUnreadField(fields, 'coreMass');
+  return coreCm3 === undefined || coreCm3 === 0
+    ? undefined
+    : { coreCm3, ...given('coreG', isUnread ? undefined : valueIn(fields, 'coreMass')) };
 }
 
 type IsRead = (part: PourPart) => boolean;
@@ -147,13 +161,20 @@ function warmOf({ fields, pouring }: Ticket): PourAsk['warm'] {
   const airTempC = valueIn(fields, 'warmAir');
   const thicknessMm = valueIn(fields, 'warmJacket');
   if (wallMm === undefined || airTempC === undefined) return undefined;
+  const targetTempC = valueIn(fields, 'warmTarget');
+  const assumed = [
+    ...(pouring.sides === '' ? (['sides'] as const) : []),
+    ...(pouring.surroundings === '' ? (['surroundings'] as const) : []),
+    ...(targetTempC === undefined ? (['targetTempC'] as const) : []),
+  ];
   return {
     wallMm,
     airTempC,
     sides: pouring.sides === '2' ? 2 : 1,
     surroundings: pouring.surroundings === '' ? 'still box' : pouring.surroundings,
-    targetTempC: valueIn(fields, 'warmTarget') ?? WARMTH_RULES.moldFine.value,
+    targetTempC: targetTempC ?? WARMTH_RULES.moldFine.value,
     ...(thicknessMm === undefined ? {} : { jacket: { thicknessMm } }),
+    ...(assumed.length === 0 ? {} : { assumed }),
   };
 }
 
@@ -207,8 +228,7 @@ function factsOf(
 function isReversed(ticket: Ticket): boolean | undefined {
   const { foam, pouring } = ticket;
   if (reversedFrom(ticket, cardOf(ticket)) !== undefined) return true;
-  const isSample = SAMPLE_CARDS.some(({ key, name }) => key === foam.sample && name === foam.name.trim());
-  return isSample || pouring.facts.ratioReadBack === 'yes' ? false : undefined;
+  return isSampleFoam(foam) || pouring.facts.ratioReadBack === 'yes' ? false : undefined;
 }
 
 /** Of A and B together, as the check of pigment wants it. */

@@ -1,32 +1,16 @@
-import { formatQuantity, MM_PER_FT, readQuantity, type Read } from '../../units';
 import { specOf, textOf, type FieldName, type Fields, type FieldText } from './fields';
+import { readSpec, type FieldRead } from './readSpec';
 
-/** What a field says: nothing yet, one value, several to pick from, or why not. */
-export type FieldRead = { kind: 'blank' } | Read<number>;
+/** What was read of each text: a ticket has some hundred boxes, read by many places at every move of a slider, and all but one are as they were. */
+const READ = new WeakMap<FieldText, Map<FieldName, FieldRead>>();
 
 /** Reads a field in the inside unit of its kind. A bare number is taken in the unit chosen beside the box. */
-export function readField(name: FieldName, { text, unit, picked }: FieldText): FieldRead {
-  if (text.trim() === '') return { kind: 'blank' };
-  const { kind, allowZero, isHeight, isSigned } = specOf(name);
-  if (picked !== undefined) return { kind: 'one', value: picked, readback: formatQuantity(kind, picked) };
-  const read = readQuantity(text, kind, {
-    ...(unit === '' ? {} : { bareUnit: unit }),
-    ...(allowZero === true ? { allowZero } : {}),
-    ...(isSigned === true ? { allowNegative: true } : {}),
-  });
-  return isHeight === true ? asHeight(read) : read;
-}
-
-/** A mountain is no sculpt: what is hard to believe of a length is taken as it was typed, the first of its readings. */
-function asHeight(read: Read<number>): Read<number> {
-  const far = read.kind === 'ask' && read.why.reason === 'implausible' ? read.readings[0] : undefined;
-  const mm = read.kind === 'one' ? read.value : far?.value;
-  if (mm === undefined) return read;
-  return {
-    kind: 'one',
-    value: mm,
-    readback: `${Math.round(mm / 1000)} m (${Math.round(mm / MM_PER_FT)} ft)`,
-  };
+export function readField(name: FieldName, field: FieldText): FieldRead {
+  const known = READ.get(field) ?? new Map<FieldName, FieldRead>();
+  READ.set(field, known);
+  const read = known.get(name) ?? readSpec(specOf(name), field);
+  known.set(name, read);
+  return read;
 }
 
 export function valueOf(name: FieldName, field: FieldText): number | undefined {

@@ -1,57 +1,68 @@
-import type { UpAxis } from '../../geometry';
-import type { Along, FileUnit } from '../../plan';
 import type { Answers } from '../../worker/protocol';
-import type { Ended, ScanSource } from '../../worker/engine';
-import type { FactName } from '../../checks';
-import type { SiliconeCard } from '../../yield';
-import { textOf, type FieldName, type FieldText } from './fields';
-import type { MadeField } from './madeFields';
+import type { Ended } from '../../worker/engine';
+import { isSame } from '../../job/json';
+import { merge } from '../../job/merge';
+import type { Piece } from '../../job/piece';
 import { forgetScan } from './forgetScan';
-import { withSilicone, type Molding } from './moldState';
-import { withPourWord, type PourWord } from './pourState';
-import type { SampleCard } from './sampleCards';
-import type { Job, Ticket } from './state';
-import { withVentingWord, type VentingWord } from './ventingState';
+import { NO_HISTORY, runEnded, stepped, withStep, type What } from './history';
+import type { KeptSource } from './keptSource';
+import { isTyped, isWord, runOf, said, type Word } from './said';
+import { wordsOfPiece } from './record';
+import { withScanIn } from './sizingState';
+import { newTicket, type Job, type Looking, type OpenScan, type Ticket } from './state';
+import { wordsOf, type Words } from './words';
 
 /** What is asked about the open scan and the foam. */
-export const JOBS = ['size', 'pour', 'mold', 'opening', 'bestUp', 'picture'] as const;
+export const JOBS = [
+  'size',
+  'pour',
+  'mold',
+  'opening',
+  'bestUp',
+  'picture',
+  'ladder',
+  'shells',
+  'cutFaces',
+  'paint',
+] as const;
 export type JobName = (typeof JOBS)[number];
 
-/** What the user says. */
-type Word =
-  | { do: 'type'; field: FieldName; text: string }
-  | { do: 'unit'; field: FieldName; unit: string }
-  | { do: 'pick'; field: FieldName; text: string; value: number }
-  | { do: 'up'; axis: UpAxis }
-  | { do: 'scaleWay'; way: Ticket['scaleWay'] }
-  | { do: 'along'; along: Along }
-  | { do: 'fileUnit'; unit: FileUnit }
-  | { do: 'cut'; cut: Ticket['cut'] }
-  | { do: 'keep'; keep: Ticket['keep'] }
-  | { do: 'foam'; foam: Partial<Ticket['foam']> }
-  | { do: 'card'; card: SampleCard }
-  | { do: 'molding'; molding: Partial<Molding> }
-  | { do: 'kits'; text: string }
-  | { do: 'moldPick'; field: MadeField; value: string }
-  | { do: 'fact'; fact: FactName; value: string }
-  | PourWord
-  | VentingWord
-  | { do: 'silicone'; card: SiliconeCard };
+export type Action = Word | Act;
 
-export type Action =
-  | Word
+/** What is done to the ticket, beside what is said on it. */
+type Act =
   | { do: 'still' }
-  | { do: 'opening'; source: ScanSource }
-  | { do: 'opened'; source: ScanSource; ended: Ended<Answers['open']> }
+  | { do: 'opening'; source: KeptSource }
+  | { do: 'opened'; source: KeptSource; ended: Ended<Answers['open']> }
+  | { do: 'reopened'; source: KeptSource; ended: Ended<Answers['open']> }
+  /** A kept piece is taken up. */
+  | { do: 'load'; piece: Piece }
+  /** This is what is kept now, by this tab or another. */
+  | { do: 'adopt'; piece: Piece; wrote?: Wrote }
+  | { do: 'undo' }
+  | { do: 'redo' }
+  /** What is typed next is undone by itself. */
+  | { do: 'pause' }
   | { do: 'start'; job: JobName; key: string }
   | { do: 'ended'; job: JobName; key: string; ended: Ended<Answers[JobName]> }
   | { do: 'progress'; job: JobName | 'reading'; share: number }
   | { do: 'cancel' }
   | { do: 'wantOpening' }
+  /** What of the molds is looked at: nothing is worked out for eyes that are elsewhere. */
+  | { do: 'look'; how: Partial<Looking> }
   | { do: 'searchUp'; on: string }
   | { do: 'again' };
 
-export function ticketReducer(ticket: Ticket, action: Action): Ticket {
+/** What this tab itself has written: what it had said, upon what it knew to be kept. */
+interface Wrote {
+  base: Piece;
+  mine: Piece;
+}
+
+export const ticketReducer = (ticket: Ticket, action: Action): Ticket =>
+  isWord(action) ? heard(ticket, action) : acted(ticket, action);
+
+function acted(ticket: Ticket, action: Act): Ticket {
   switch (action.do) {
     case 'still':
       return ticket.typing ? { ...ticket, typing: false } : ticket;
@@ -59,6 +70,17 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
       return { ...cancelled(ticket), reading: { state: 'running', source: action.source } };
     case 'opened':
       return opened(ticket, action.source, action.ended);
+    case 'reopened':
+      return reopened(ticket, action.source, action.ended);
+    case 'load':
+      return { ...loaded(ticket, wordsOfPiece(action.piece).words), base: action.piece };
+    case 'adopt':
+      return adopted(ticket, action.piece, action.wrote);
+    case 'undo':
+    case 'redo':
+      return wentBack(ticket, action.do);
+    case 'pause':
+      return { ...ticket, history: runEnded(ticket.history) };
     case 'start':
       return { ...ticket, [action.job]: started<unknown>(ticket[action.job], action.key) };
     case 'ended':
@@ -73,6 +95,8 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
         venting: { ...ticket.venting, isWanted: true },
         opening: askedAnew(ticket.opening),
       };
+    case 'look':
+      return { ...ticket, looking: { ...ticket.looking, ...action.how } };
     case 'searchUp':
       return {
         ...ticket,
@@ -81,142 +105,109 @@ export function ticketReducer(ticket: Ticket, action: Action): Ticket {
       };
     case 'again':
       return { ...ticket, attempt: ticket.attempt + 1 };
-    case 'type':
-    case 'unit':
-    case 'pick':
-    case 'up':
-    case 'scaleWay':
-    case 'along':
-    case 'fileUnit':
-    case 'cut':
-    case 'keep':
-    case 'foam':
-    case 'card':
-    case 'molding':
-    case 'kits':
-    case 'moldPick':
-    case 'fact':
-    case 'pouring':
-    case 'past':
-    case 'pourFact':
-    case 'color':
-    case 'pourWay':
-    case 'takeUp':
-    case 'addVents':
-    case 'dropVent':
-    case 'silicone':
-      return { ...said(ticket, action), typing: isTyped(action), movedOn: true };
   }
 }
 
-/** Letter by letter: the engine is asked when the box has stood still. */
-const isTyped = (action: Word): boolean =>
-  ['type', 'kits', 'past'].includes(action.do) || (action.do === 'color' && action.color.name !== undefined);
-
-function said(ticket: Ticket, action: Word): Ticket {
-  const { fields, molding, pouring } = ticket;
-  switch (action.do) {
-    case 'type':
-      return withField(ticket, action.field, {
-        ...unpicked(textOf(fields, action.field)),
-        text: action.text,
-      });
-    case 'unit':
-      return withField(ticket, action.field, {
-        ...unpicked(textOf(fields, action.field)),
-        unit: action.unit,
-      });
-    case 'pick':
-      return withField(ticket, action.field, {
-        ...textOf(fields, action.field),
-        text: action.text,
-        picked: action.value,
-      });
-    case 'up':
-      return { ...ticket, up: { axis: action.axis, confirmed: true }, ...cutOfOtherUp(ticket, action.axis) };
-    case 'scaleWay':
-      return { ...ticket, scaleWay: action.way };
-    case 'along':
-      return { ...ticket, along: action.along };
-    case 'fileUnit':
-      return { ...ticket, scaleWay: 'unit', fileUnit: action.unit };
-    case 'cut':
-      return {
-        ...ticket,
-        cut: action.cut,
-        ...(action.cut?.by === 'floor' ? { keep: 'above' as const } : {}),
-      };
-    case 'keep':
-      return { ...ticket, keep: action.keep };
-    case 'foam':
-      return { ...ticket, foam: { ...ticket.foam, ...action.foam } };
-    case 'card':
-      return withCard(ticket, action.card);
-    case 'molding':
-      return { ...ticket, molding: { ...molding, ...action.molding } };
-    case 'kits':
-      return { ...ticket, molding: { ...molding, kits: action.text } };
-    case 'moldPick':
-      return {
-        ...ticket,
-        molding: { ...molding, picks: { ...molding.picks, [action.field]: action.value } },
-      };
-    case 'fact':
-      return {
-        ...ticket,
-        molding: { ...molding, facts: { ...molding.facts, [action.fact]: action.value } },
-      };
-    case 'pouring':
-    case 'past':
-    case 'pourFact':
-    case 'color':
-      return { ...ticket, pouring: withPourWord(pouring, action) };
-    case 'pourWay':
-    case 'takeUp':
-    case 'addVents':
-    case 'dropVent':
-      return { ...ticket, ...withVentingWord(ticket, action) };
-    case 'silicone':
-      return { ...ticket, ...withSilicone(molding, fields, action.card) };
-  }
+/** What the user said, and how to take it back. */
+function heard(ticket: Ticket, word: Word): Ticket {
+  const now = { ...said(ticket, word), typing: isTyped(word), movedOn: true };
+  const what: What = { do: word.do, ...('field' in word ? { field: word.field } : {}) };
+  return withHistory(ticket, now, what, runOf(word));
 }
 
-function withField(ticket: Ticket, name: FieldName, field: FieldText): Ticket {
-  return { ...ticket, fields: { ...ticket.fields, [name]: field } };
+const withHistory = (before: Ticket, now: Ticket, what: What, run?: string): Ticket => ({
+  ...now,
+  history: withStep(before.history, { what, run, before: wordsOf(before), after: wordsOf(now) }),
+});
+
+/** Another piece, or another casting of it: what the engine has read of the same scan stays. */
+function loaded(ticket: Ticket, words: Words): Ticket {
+  const isSameScan = words.scanId !== undefined && words.scanId === ticket.scan?.source.id;
+  return isSameScan
+    ? { ...ticket, ...words, history: NO_HISTORY, typing: false, movedOn: true }
+    : { ...newTicket(), scanNo: ticket.scanNo, ...words };
 }
 
-const unpicked = ({ text, unit }: FieldText): FieldText => ({ text, unit });
-
-/** A floor was found on one way up; on another it means nothing. */
-function cutOfOtherUp(ticket: Ticket, axis: UpAxis): Partial<Ticket> {
-  return ticket.cut?.by === 'floor' && axis !== ticket.up.axis ? { cut: undefined } : {};
+/**
+ * What is kept now, with what was said here since. Said since is what differs from what this ticket last knew to be kept; of its
+ * own write, from what it wrote: a box typed back meanwhile to what stood there before would otherwise seem untouched.
+ */
+function adopted(ticket: Ticket, piece: Piece, wrote: Wrote | undefined): Ticket {
+  if (ticket.base === undefined) return ticket;
+  const known = wordsOfPiece(ticket.base).words;
+  const base =
+    wrote === undefined
+      ? known
+      : merge({ base: wordsOfPiece(wrote.base).words, mine: wordsOfPiece(wrote.mine).words, theirs: known });
+  const words = merge({ base, mine: wordsOf(ticket), theirs: wordsOfPiece(piece).words });
+  return { ...spoken(ticket, isSame(words, wordsOf(ticket)) ? wordsOf(ticket) : words), base: piece };
 }
 
-function withCard(ticket: Ticket, card: SampleCard): Ticket {
-  return {
-    ...ticket,
-    fields: { ...ticket.fields, ...card.texts },
-    foam: { name: card.name, from: 'data-sheet', by: card.by, sample: card.key },
-  };
+function wentBack(ticket: Ticket, way: 'undo' | 'redo'): Ticket {
+  const back = stepped(ticket.history, wordsOf(ticket), way);
+  return back === undefined
+    ? ticket
+    : { ...spoken(ticket, back.words), history: back.history, typing: false, movedOn: true };
+}
+
+/** The ticket with other words. Where they are of another scan, what was worked out on this one is let go. */
+function spoken(ticket: Ticket, words: Words): Ticket {
+  const now = { ...ticket, ...words };
+  return words.scanId === ticket.scanId
+    ? now
+    : { ...cancelled(now), scan: undefined, reading: { state: 'idle' }, ...IDLE };
 }
 
 /**
  * A new scan takes nothing that was measured on the last one with it, under the same name neither: a file exported again can
  * have another unit, way up or zero, and a tape kept in silence would make grams of it. The foam and the shop's figures stay.
  */
-function opened(ticket: Ticket, source: ScanSource, ended: Ended<Answers['open']>): Ticket {
+function opened(ticket: Ticket, source: KeptSource, ended: Ended<Answers['open']>): Ticket {
   if (ended.how === 'dropped') return ticket;
-  if (ended.how === 'failed')
-    return { ...resumed(ticket), reading: { state: 'failed', message: ended.message, source } };
-  if (!ended.answer.ok)
-    return { ...resumed(ticket), reading: { state: 'refused', problem: ended.answer.problem, source } };
-  return {
+  const scan = openScanOf(ticket, source, ended);
+  if (scan === undefined) return { ...resumed(ticket), reading: readingOf(source, ended) };
+  const now: Ticket = {
     ...forgetScan(ticket),
-    scan: { no: (ticket.scan?.no ?? 0) + 1, source, opened: ended.answer.value },
+    sizing: withScanIn(ticket.sizing),
+    scanId: source.id,
+    scan,
+    scanNo: scan.no,
     reading: { state: 'answered', source },
-    ...Object.fromEntries(JOBS.map((job) => [job, { state: 'idle' }])),
+    ...IDLE,
     movedOn: false,
   };
+  return withHistory(ticket, now, { do: 'scan' });
+}
+
+/** The scan of what stands on the ticket is read once more: nothing said is forgotten. */
+function reopened(ticket: Ticket, source: KeptSource, ended: Ended<Answers['open']>): Ticket {
+  if (ended.how === 'dropped') return ticket;
+  const scan = openScanOf(ticket, source, ended);
+  return {
+    ...ticket,
+    scan,
+    scanNo: scan?.no ?? ticket.scanNo,
+    reading: readingOf(source, ended),
+    ...IDLE,
+    movedOn: false,
+  };
+}
+
+function openScanOf(
+  { scanNo }: Ticket,
+  source: KeptSource,
+  ended: Ended<Answers['open']>,
+): OpenScan | undefined {
+  return ended.how === 'answered' && ended.answer.ok
+    ? { no: scanNo + 1, source, opened: ended.answer.value }
+    : undefined;
+}
+
+function readingOf(source: KeptSource, ended: Ended<Answers['open']>): Ticket['reading'] {
+  if (ended.how === 'failed') return { state: 'failed', message: ended.message, source };
+  if (ended.how === 'answered' && !ended.answer.ok)
+    return { state: 'refused', problem: ended.answer.problem, source };
+  return { state: 'answered', source };
 }
 
 /** Reading another file stopped what ran for this one: it is asked again. */
@@ -225,6 +216,11 @@ const resumed = (ticket: Ticket): Ticket => ({
   attempt: ticket.attempt + (wasStopped(ticket) ? 1 : 0),
   movedOn: false,
 });
+
+const IDLE = Object.fromEntries(JOBS.map((job) => [job, { state: 'idle' }])) as Record<
+  JobName,
+  { state: 'idle' }
+>;
 
 const wasStopped = (ticket: Ticket): boolean => JOBS.some((job) => ticket[job].state === 'cancelled');
 
@@ -249,14 +245,15 @@ function cancelled(ticket: Ticket): Ticket {
   return {
     ...ticket,
     reading: { ...ticket.reading, ...stopped(ticket.reading) },
-    size: stopped(ticket.size),
-    pour: stopped(ticket.pour),
-    mold: stopped(ticket.mold),
-    opening: stopped(ticket.opening),
-    bestUp: stopped(ticket.bestUp),
-    picture: stopped(ticket.picture),
+    ...stoppedJobs(ticket),
   };
 }
+
+const stoppedJobs = (ticket: Ticket): Pick<Ticket, JobName> =>
+  Object.fromEntries(JOBS.map((job) => [job, stopped<unknown>(ticket[job])])) as unknown as Pick<
+    Ticket,
+    JobName
+  >;
 
 /** What was stopped or broke is asked again when it is wanted again. */
 const askedAnew = <T>(job: Job<T>): Job<T> =>

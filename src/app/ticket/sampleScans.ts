@@ -1,4 +1,5 @@
-import type { ScanSource } from '../../worker/engine';
+import { newId } from '../../store';
+import type { KeptSource } from './keptSource';
 import capsule from '../../../sample-meshes/capsule-r20-l60.stl?url';
 import hollow from '../../../sample-meshes/hollow-sphere-50-44.stl?url';
 import eel from '../../../sample-meshes/lamp-eel-scan.stl?url';
@@ -58,12 +59,14 @@ export const SAMPLE_SCANS: readonly SampleScan[] = [
   },
 ];
 
-export const sourceOfSample = ({ name, url }: SampleScan): ScanSource => ({
+export const sourceOfSample = ({ name, url }: SampleScan): KeptSource => ({
+  id: newId(),
   name,
   bytes: async () => (await fetch(url)).arrayBuffer(),
 });
 
-export const sourceOfFile = (file: File): ScanSource => ({
+export const sourceOfFile = (file: File): KeptSource => ({
+  id: newId(),
   name: file.name,
   bytes: () => file.arrayBuffer(),
 });

@@ -1,13 +1,21 @@
-import type { UpAxis } from '../../geometry';
-import type { Along, FileUnit, LevelFill, OpeningPlan } from '../../plan';
+import type { LadderOfType, LevelFill, OpeningPlan } from '../../plan';
+import type { Piece } from '../../job/piece';
 import type { Problem } from '../../problem';
 import type { PourOnPage } from '../../worker/pour';
-import type { MoldOfType, Opened, Picture, Sized } from '../../worker/protocol';
-import type { ScanSource } from '../../worker/engine';
-import { blankFields, type Fields } from './fields';
-import { newMolding, type Molding } from './moldState';
-import { newPouring, type Pouring } from './pourState';
-import { newVenting, type Venting } from './ventingState';
+import type {
+  CutFaces,
+  CutPlane,
+  MoldOfType,
+  Opened,
+  Paint,
+  Picture,
+  Shells,
+  Sized,
+} from '../../worker/protocol';
+import type { KeptSource } from './keptSource';
+import { localDay } from './localDay';
+import { NO_HISTORY, type History } from './history';
+import { newWords, type Words } from './words';
 
 /** What the engine is at, or last said, about one request. Whether that is still what stands on the ticket: see `now`. */
 export interface Job<T> {
@@ -27,34 +35,35 @@ export interface Job<T> {
 export interface OpenScan {
   /** Counts the scans of this ticket: a file of the same name is another scan. */
   no: number;
-  source: ScanSource;
+  source: KeptSource;
   opened: Opened;
 }
 
-export type CutChoice = { by: 'floor'; atUnits: number } | { by: 'height' };
+/** What of the molds is looked at. Not kept: it is of the screen, not of the piece. */
+export interface Looking {
+  ladder: boolean;
+  shells: boolean;
+  thickness: boolean;
+  /** Where the mold is cut open in the picture; undefined: it is shown whole. */
+  plane: CutPlane | undefined;
+}
 
 /** All of the ticket: what was said, and what the engine answered. */
-export interface Ticket {
-  fields: Fields;
+export interface Ticket extends Words {
   scan: OpenScan | undefined;
-  up: { axis: UpAxis; confirmed: boolean };
-  scaleWay: 'tape' | 'unit';
-  along: Along;
-  fileUnit: FileUnit | undefined;
-  cut: CutChoice | undefined;
-  keep: 'above' | 'below';
-  foam: { name: string; from: 'data-sheet' | 'cup-test'; by: 'mass' | 'volume'; sample: string | undefined };
-  molding: Molding;
-  pouring: Pouring;
-  venting: Venting;
   /** The file that is read, or was read last. */
-  reading: Job<never> & { source?: ScanSource };
+  reading: Job<never> & { source?: KeptSource };
   size: Job<Sized>;
   pour: Job<PourOnPage>;
   mold: Job<MoldOfType[]>;
   opening: Job<OpeningPlan>;
   bestUp: Job<LevelFill[]>;
   picture: Job<Picture>;
+  ladder: Job<LadderOfType[]>;
+  shells: Job<Shells>;
+  cutFaces: Job<CutFaces>;
+  paint: Job<Paint>;
+  looking: Looking;
   /** The day the ticket was begun, as YYYY-MM-DD: checks of age are made for it. */
   today: string;
   /** Counts the wishes to measure again after a cancel or a fault. */
@@ -63,21 +72,16 @@ export interface Ticket {
   typing: boolean;
   /** Something was done since the last file was opened or refused: that is no longer the news. */
   movedOn: boolean;
+  /** How many scans were read so far: each gets the next number. */
+  scanNo: number;
+  history: History;
+  /** The piece as it was kept when these words were said: what differs from it is to be kept. */
+  base: Piece | undefined;
 }
 
 export const newTicket = (): Ticket => ({
-  fields: blankFields(),
+  ...newWords(),
   scan: undefined,
-  up: { axis: '+z', confirmed: false },
-  scaleWay: 'tape',
-  along: 'tall',
-  fileUnit: undefined,
-  cut: undefined,
-  keep: 'above',
-  foam: { name: '', from: 'data-sheet', by: 'mass', sample: undefined },
-  molding: newMolding(),
-  pouring: newPouring(),
-  venting: newVenting(),
   reading: { state: 'idle' },
   size: { state: 'idle' },
   pour: { state: 'idle' },
@@ -85,12 +89,16 @@ export const newTicket = (): Ticket => ({
   opening: { state: 'idle' },
   bestUp: { state: 'idle' },
   picture: { state: 'idle' },
+  ladder: { state: 'idle' },
+  shells: { state: 'idle' },
+  cutFaces: { state: 'idle' },
+  paint: { state: 'idle' },
+  looking: { ladder: false, shells: false, thickness: false, plane: undefined },
   today: localDay(new Date()),
   attempt: 0,
   typing: false,
   movedOn: false,
+  scanNo: 0,
+  history: NO_HISTORY,
+  base: undefined,
 });
-
-/** The day on the user's own calendar. */
-const localDay = (date: Date): string =>
-  [date.getFullYear(), date.getMonth() + 1, date.getDate()].map((n) => String(n).padStart(2, '0')).join('-');

@@ -1,17 +1,27 @@
 import { useCallback, useEffect, useRef, type Dispatch } from 'react';
+import { bodyWish } from '../../worker/bodyWish';
 import { createEngine, type Ended, type Engine, type ScanSource } from '../../worker/engine';
-import type { Answers } from '../../worker/protocol';
+import type { Ray } from '../../geometry';
+import type { Answers, Picked, PicturePlace } from '../../worker/protocol';
+import { askEngine, spawnWorker } from './askEngine';
 import { asksOf, type Ask } from './asks';
-import type { Action, JobName } from './reducer';
+import type { KeptSource } from './keptSource';
+import type { Action } from './reducer';
+import { sizeNow } from './now';
 import type { Ticket } from './state';
+import { sizeWishOf } from './wishes';
 
 const TYPING_MS = 200;
 
-const spawnWorker = (): Worker =>
-  new Worker(new URL('../../worker/engine.worker.ts', import.meta.url), { type: 'module' });
-
 export interface Bench {
-  open: (source: ScanSource) => void;
+  /** Reads another scan for this ticket. */
+  open: (source: KeptSource) => void;
+  /** Reads the scan that the ticket is of already. */
+  reopen: (source: KeptSource) => void;
+  /** What a ray meets; undefined where there is no answer. */
+  pick: (ray: Ray, place: PicturePlace) => Promise<Picked | undefined>;
+  /** The core of the scan, from its own file; or why there is none. */
+  core: (source: ScanSource) => Promise<Ended<Answers['core']> | undefined>;
   cancel: () => void;
   /** Asks anew, of a new worker. */
   again: () => void;
@@ -31,7 +41,7 @@ export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
   useEffect(() => {
     for (const { job, key, request } of JSON.parse(asks) as Ask[]) {
       dispatch({ do: 'start', job, key });
-      void asked(engine(), request).then((ended) => dispatch({ do: 'ended', job, key, ended }));
+      void askEngine(engine(), request).then((ended) => dispatch({ do: 'ended', job, key, ended }));
     }
   }, [engine, dispatch, asks]);
 
@@ -42,6 +52,20 @@ export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
         .open(source)
         .then((ended) => dispatch({ do: 'opened', source, ended }));
     },
+    reopen: (source) => {
+      dispatch({ do: 'opening', source });
+      void engine()
+        .open(source)
+        .then((ended) => dispatch({ do: 'reopened', source, ended }));
+    },
+    pick: async (ray, place) => {
+      const ended = await engine().pick(ray, place);
+      return ended.how === 'answered' && ended.answer.ok ? ended.answer.value : undefined;
+    },
+    core: (source) => {
+      const wish = sizeNow(ticket).state === 'answered' ? sizeWishOf(ticket) : undefined;
+      return wish === undefined ? Promise.resolve(undefined) : engine().core(bodyWish(wish), source);
+    },
     cancel: () => {
       engine().cancel();
       dispatch({ do: 'cancel' });
@@ -51,23 +75,6 @@ export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
       dispatch({ do: 'again' });
     },
   };
-}
-
-function asked(engine: Engine, request: Ask['request']): Promise<Ended<Answers[JobName]>> {
-  switch (request.kind) {
-    case 'size':
-      return engine.size(request.wish);
-    case 'mold':
-      return engine.mold(request.wish, request.ask);
-    case 'opening':
-      return engine.opening(request.wish, request.ask);
-    case 'bestUp':
-      return engine.bestUp(request.wish, request.ask);
-    case 'pour':
-      return engine.pour(request.ask);
-    case 'picture':
-      return engine.picture(request.place);
-  }
 }
 
 /** The engine, made when it is first asked and closed with the page. */
@@ -82,9 +89,10 @@ function useOneEngine(dispatch: Dispatch<Action>): () => Engine {
   );
   return useCallback(
     () =>
-      (engine.current ??= createEngine(spawnWorker, (kind, share) =>
-        dispatch({ do: 'progress', job: kind === 'open' ? 'reading' : kind, share }),
-      )),
+      (engine.current ??= createEngine(spawnWorker, (kind, share) => {
+        if (kind !== 'pick' && kind !== 'core')
+          dispatch({ do: 'progress', job: kind === 'open' ? 'reading' : kind, share });
+      })),
     [dispatch],
   );
 }

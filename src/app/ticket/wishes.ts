@@ -3,12 +3,15 @@ import type { PourInputs } from '../../plan';
 import type { Outcome } from '../../problem';
 import type { CutWish, SizeWish } from '../../worker/protocol';
 import { textOf, type FieldName, type OwnField } from './fields';
+import { isCloseTo } from './isCloseTo';
+import { scaleWishOf } from './scaleWishes';
 import { readField, valueOf } from './readField';
 import type { Ticket } from './state';
 
 /** A box that must be read before the scan can be sized, and is not: typed with no single meaning, or a cut without height. */
-export function unreadForSize({ fields, scaleWay, cut }: Ticket): FieldName | undefined {
+export function unreadForSize({ fields, scaleWay, cut, measuring }: Ticket): FieldName | undefined {
   if (scaleWay === 'tape' && isUnread(fields, 'tape')) return 'tape';
+  if (measuring.isSecondScale && isUnread(fields, 'checkLength')) return 'checkLength';
   const isCut = cut?.by === 'height' && valueOf('cutHeight', fields.cutHeight) === undefined;
   return isCut ? 'cutHeight' : undefined;
 }
@@ -16,16 +19,24 @@ export function unreadForSize({ fields, scaleWay, cut }: Ticket): FieldName | un
 /** What the engine is asked about the scan, from what was said so far; undefined while a box for it is unread. */
 export function sizeWishOf(ticket: Ticket): SizeWish | undefined {
   if (unreadForSize(ticket) !== undefined) return undefined;
-  const tapeMm = valueOf('tape', ticket.fields.tape);
   const cut = cutWishOf(ticket);
+  const pieces = piecesWishOf(ticket);
   return {
     ...(ticket.up.confirmed ? { up: ticket.up.axis } : {}),
-    ...(ticket.scaleWay === 'tape' && tapeMm !== undefined
-      ? { taped: { along: ticket.along, lengthMm: tapeMm } }
-      : {}),
-    ...(ticket.scaleWay === 'unit' && ticket.fileUnit !== undefined ? { fileUnit: ticket.fileUnit } : {}),
+    ...scaleWishOf(ticket),
     ...(cut === undefined ? {} : { cut }),
+    ...(pieces === undefined ? {} : { pieces }),
   };
+}
+
+/** Only what was decided: a ticket on which nobody decided anything asks as ever. */
+function piecesWishOf({ measuring: { pieces } }: Ticket): SizeWish['pieces'] | undefined {
+  const { leaveOut, ...rules } = pieces;
+  const decided = {
+    ...(leaveOut.length === 0 ? {} : { leaveOut }),
+    ...Object.fromEntries(Object.entries(rules).filter(([, isOff]) => isOff)),
+  };
+  return Object.keys(decided).length === 0 ? undefined : decided;
 }
 
 function cutWishOf({ cut, keep, fields }: Ticket): CutWish | undefined {
@@ -79,6 +90,7 @@ const LOSSES = [
   ['vents', 'ventsG'],
   ['residue', 'residueG'],
   ['scaleStep', 'scaleStepG'],
+  ['scaleMost', 'scaleMaxG'],
 ] as const;
 
 /** All of the pour's inputs but the cavity. */
@@ -92,7 +104,7 @@ export function batchWishOf(ticket: Ticket): BatchWish | undefined {
   const packFactor = given(valueOf('pack', fields.pack), 'chosen');
   const { freeRiseKgM3, freeRiseFrom, ratio, partDensities } = card.value;
   return {
-    freeRiseKgM3: { value: freeRiseKgM3, from: freeRiseFrom },
+    freeRiseKgM3: { value: freeRiseKgM3, from: freeRiseFrom, ...cupDoubt(ticket, freeRiseKgM3) },
     ratio,
     ...(partDensities === undefined ? {} : { partDensities }),
     ...(packFactor === undefined ? {} : { packFactor }),
@@ -103,6 +115,13 @@ export function batchWishOf(ticket: Ticket): BatchWish | undefined {
       }),
     ),
   };
+}
+
+/** The doubt of the cups, while the free rise is the one that they came to; else the engine takes that of any cup test. */
+function cupDoubt({ foam: { from, cup } }: Ticket, freeRiseKgM3: number): { uShare?: number } {
+  return from === 'cup-test' && cup !== undefined && isCloseTo(cup.kgM3, freeRiseKgM3)
+    ? { uShare: cup.uShare }
+    : {};
 }
 
 export const FIELDS_OF_BATCH: readonly OwnField[] = [

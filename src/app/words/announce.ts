@@ -1,8 +1,8 @@
-import { pourNow, sizeNow } from '../ticket/now';
+import { pourNow, sizeNow, volumeNow, type KnownVolume } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
-import { rangeText } from './rangeText';
 import { gramsText } from '../../units';
 import { sayOnPage } from './sayOnPage';
+import { volumeText } from './wayWords';
 
 /** What a screen reader is told when the engine has an answer; focus stays where it is. Never a number of before. */
 export function announce(ticket: Ticket): string {
@@ -11,8 +11,19 @@ export function announce(ticket: Ticket): string {
   if (reading.state === 'running') return `Reading ${file}.`;
   if (!movedOn && reading.problem !== undefined) return `${file}: ${sayOnPage(reading.problem).text}`;
   if (!movedOn && reading.message !== undefined) return `${file}: ${faultWords(reading.message)}`;
-  return scan === undefined ? '' : aboutScan(ticket, scan.source.name);
+  return scan === undefined ? aboutVolume(ticket) : aboutScan(ticket, scan.source.name);
 }
+
+/** Without a scan: volume and grams together, once both stand. */
+function aboutVolume(ticket: Ticket): string {
+  const { answer: known } = volumeNow(ticket);
+  const pour = pourNow(ticket);
+  if (ticket.typing || known === undefined || pour.state === 'working') return '';
+  return [measuredWords(known), aboutPour(pour)].join(' ').trimEnd();
+}
+
+const measuredWords = ({ by, volumeCm3 }: KnownVolume): string =>
+  `Volume ${volumeText(by, volumeCm3).value} cubic centimeters.`;
 
 export const faultWords = (message: string): string =>
   `A fault of ours: ${message}${/[.!?]$/.test(message) ? '' : '.'} The file is untouched.`;
@@ -29,7 +40,8 @@ function aboutScan(ticket: Ticket, name: string): string {
       return `${name}: ${sayOnPage(size.problem).text}`;
     case 'answered': {
       if (pour.state === 'working') return '';
-      const measured = `${name}: Volume ${rangeText(size.answer.size.volumeCm3).value} cubic centimeters.`;
+      const known = volumeNow(ticket).answer;
+      const measured = known === undefined ? '' : `${name}: ${measuredWords(known)}`;
       return [measured, aboutPour(pour)].join(' ').trimEnd();
     }
     case 'open':

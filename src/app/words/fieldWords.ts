@@ -2,9 +2,11 @@ import type { FieldName, OwnField } from '../ticket/fields';
 import { MADE_FIELDS, type MadeField } from '../ticket/madeFields';
 import { OPENING_FIELD_WORDS } from './openingFieldWords';
 import { POUR_FIELD_WORDS } from './pourFieldWords';
+import { SIZING_FIELD_WORDS } from './sizingFieldWords';
 
 const FIELD_WORDS: Record<OwnField, string> = {
   tape: 'The taped length',
+  checkLength: 'The second distance',
   cutHeight: 'The cut',
   freeRise: 'The free rise',
   partsA: 'The parts of A',
@@ -16,6 +18,7 @@ const FIELD_WORDS: Record<OwnField, string> = {
   vents: 'The vents',
   residue: 'The residue',
   scaleStep: 'The scale step',
+  scaleMost: 'The most the scale takes',
   sculptMass: 'The mass of the sculpt',
   boxWall: 'The wall of the box',
   siliconeDensity: 'The density of the silicone',
@@ -37,6 +40,9 @@ const FIELD_WORDS: Record<OwnField, string> = {
   sheetShrink: 'The shrink of the data sheet',
   measuredShrink: 'The measured shrink',
   castingTemp: 'The casting temperature',
+  coreVolume: 'The volume of the core',
+  coreMass: 'The mass of the core',
+  armature: 'The volume of the armature',
   texture: 'The texture factor',
   paintCoverage: 'The coverage of the paint',
   paintCoats: 'The coats of paint',
@@ -47,6 +53,7 @@ const FIELD_WORDS: Record<OwnField, string> = {
   openShare: 'The open cells',
   ...OPENING_FIELD_WORDS,
   ...POUR_FIELD_WORDS,
+  ...SIZING_FIELD_WORDS,
 };
 
 /** What a field holds, where its label is not beside it. */

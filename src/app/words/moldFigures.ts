@@ -1,5 +1,5 @@
 import type { BeyondStock, KitCover } from '../../yield';
-import type { Mold } from '../../plan';
+import type { Mold, SiliconeNeed } from '../../plan';
 import { formatMass } from '../../units';
 import { amount, counted } from '../../words/sentence';
 import { rangeText } from './rangeText';
@@ -48,11 +48,19 @@ export const lockedCell = ({ shape: { undercut } }: Mold): string =>
       ? 'under 1'
       : amount(undercut.fillMm3 / 1000, 3);
 
-export function buyCell({ silicone: { purchase, stock, totalG } }: Mold): string {
+export function buyCell({ purchase, stock, totalG }: SiliconeNeed): string {
   if (purchase !== undefined) return buyShort(purchase);
   const needKg = needOf(stock, totalG);
   return needKg === 0 ? 'nothing' : `${amount(needKg, 3)} kg`;
 }
+
+/** What the kits cost, where each has a price. */
+export const costCell = ({ purchase, stock, totalG }: SiliconeNeed): string =>
+  purchase?.price !== undefined
+    ? amount(purchase.price, 9)
+    : needOf(stock, totalG) === 0
+      ? 'nothing'
+      : 'not known';
 
 export const needOf = (stock: BeyondStock | undefined, totalG: number): number =>
   stock?.needKg ?? totalG / 1000;

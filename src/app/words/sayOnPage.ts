@@ -6,7 +6,7 @@ import type { Sentence } from '../../words/sentence';
 const HINTS: Partial<Record<Problem['code'], string>> = {
   SCALE_UNKNOWN: 'Tape one side of the piece, or choose the unit.',
   FLOOR_FOUND: 'If it is the table, cut it off; if it is the foot of the piece, leave it.',
-  UNSUPPORTED_FORMAT: 'Export the scan as STL or OBJ.',
+  UNSUPPORTED_FORMAT: 'Export the scan as STL, OBJ, PLY or 3MF.',
   MIN_FILL_UNKNOWN: 'A short pour tells it: the mass of the part over the volume it filled.',
 };
 

@@ -1,4 +1,5 @@
 import { finding, type Problem } from '../../problem';
+import { SAMPLE_ROWS } from '../../job/sampleBook';
 import { SAMPLE_SHOP } from '../../job/sampleShop';
 import type { CommandSpec } from '../command';
 import { EXIT } from '../exit';
@@ -21,7 +22,7 @@ export const sample: CommandSpec = {
     const scan = io.readSample(SAMPLE_SCAN);
     orCannotWrite(dir, 'folder', () => io.makeFolder(dir));
     orCannotWrite(files[0], 'folder', () =>
-      io.writeFile(files[0], `${JSON.stringify(SAMPLE_SHOP, null, 2)}\n`),
+      io.writeFile(files[0], `${JSON.stringify({ ...SAMPLE_SHOP, book: SAMPLE_ROWS }, null, 2)}\n`),
     );
     orCannotWrite(files[1], 'folder', () => io.writeFile(files[1], scan));
     if (options.json === true) {
@@ -45,6 +46,7 @@ export const sample: CommandSpec = {
           `  Try         risewright size ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
           `  Try         risewright mold ${dir}/${SAMPLE_SCAN} --shop ${dir}/shop.json --silicone "Sample Silicone 25" --up +y --tall "290.9 mm" --type skin`,
           `  Try         risewright batch --shop ${dir}/shop.json --foam "Sample Foam Light" --scan ${dir}/${SAMPLE_SCAN} --up +y --tall "290.9 mm"`,
+          `  Try         risewright book learn --book ${dir}/shop.json`,
         ].join('\n'),
         options,
         io,

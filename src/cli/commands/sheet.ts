@@ -1,3 +1,5 @@
+import { numberedPours, readBook } from '../../job/book';
+import { bad, good, type Outcome } from '../../problem';
 import { pourSheet, type SheetMeta } from '../../sheet';
 import { batchRange, batchResult } from '../batchJson';
 import { becauseOf } from '../batchText';
@@ -11,6 +13,10 @@ const SHEET_OPTIONS: readonly OptionSpec[] = [
   { flags: '--job <code>', about: 'short name of the job, at its foot' },
   { flags: '--lot <text>', about: 'lot of the foam' },
   { flags: '--date <text>', about: 'date as it shall stand there (left out: a line to write it on)' },
+  {
+    flags: '--piece <name>',
+    about: 'last pours of this piece, by name or id, from the book of the --shop file',
+  },
   ...POUR_CALL_OPTIONS,
 ];
 
@@ -26,7 +32,12 @@ export const sheet: CommandSpec = {
     if (!call.ok) return complain(call.problem, told, io, textOf(options, 'scan'));
     const poured = pourFor(call.value);
     if (!poured.ok) return complain(poured.problem, told, io, textOf(options, 'scan'));
-    const html = pourSheet(poured.value.prepared, metaOf(poured.value, options, version));
+    const before = poursBefore(poured.value, textOf(options, 'piece'));
+    if (!before.ok) return complain(before.problem, told, io);
+    const html = pourSheet(poured.value.prepared, {
+      ...metaOf(poured.value, options, version),
+      before: before.value,
+    });
     const file = textOf(options, 'output');
     const toFile = file !== undefined && file !== '-';
     if (toFile || options.json !== true) answer(html.trimEnd(), options, io);
@@ -36,6 +47,29 @@ export const sheet: CommandSpec = {
     return exitOfAnswer(poured.value.findings, options);
   },
 };
+
+/** What the book of the shop has of the piece. Errors: BAD_CALL. */
+function poursBefore(
+  { call: { shop } }: Poured,
+  piece: string | undefined,
+): Outcome<NonNullable<SheetMeta['before']>> {
+  if (piece === undefined) return good([]);
+  if (shop === undefined)
+    return bad('BAD_CALL', {
+      text: '--piece is looked up in the book of a shop, and none was given.',
+      hint: 'Add --shop FILE, or leave --piece out.',
+    });
+  const ids = Object.values(shop.pieces).filter(({ id, name }) => id === piece || name === piece);
+  const names = new Set([piece, ...ids.flatMap(({ id, name }) => [id, name])]);
+  const before = numberedPours(readBook(shop.book).rows).flatMap(({ no, row }) =>
+    row.piece !== undefined && names.has(row.piece) ? [{ ...row, no }] : [],
+  );
+  if (before.length > 0 || ids.length > 0) return good(before);
+  return bad('BAD_CALL', {
+    text: `"${piece}" is no piece of the shop, and its book has no pour of it.`,
+    hint: 'book list --shop FILE shows what it has.',
+  });
+}
 
 function metaOf({ call }: Poured, options: OptionValues, version: string): SheetMeta {
   const [title, jobCode, lot, date] = ['title', 'job', 'lot', 'date'].map((name) => textOf(options, name));

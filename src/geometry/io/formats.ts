@@ -1,21 +1,40 @@
-import { bad, type Outcome } from '../../problem';
+import { bad, finding, good, type Outcome } from '../../problem';
 import { readObj } from './obj';
+import { startsLikeObj } from './objText';
+import { plainText } from './plainText';
+import { readPly } from './ply';
+import { startsLikePly } from './plyHeader';
 import type { ScanFile } from './scanFile';
 import { readAsciiStl, startsLikeAsciiStl } from './stlAscii';
 import { announcesFacets, fitsBinaryStl, readBinaryStl } from './stlBinary';
 import { excerpt, isBlank } from './text';
+import { holdsModel, startsLikeZip } from './zipDirectory';
 
 export interface ScanFormat {
-  key: 'stl' | 'obj';
+  key: ScanFile['format'];
   title: string;
+}
+
+/** Every scan format we read: a new one is one file, one line here and one in READERS. */
+export const SCAN_FORMATS: readonly ScanFormat[] = [
+  { key: 'stl', title: 'STL' },
+  { key: 'obj', title: 'OBJ' },
+  { key: 'ply', title: 'PLY' },
+  { key: '3mf', title: '3MF' },
+];
+
+interface Reader {
+  /** Do the bytes start as this format does? A wrong yes costs the right reader its file. */
+  looksLike: (bytes: Uint8Array) => boolean;
   read: (bytes: Uint8Array) => Outcome<ScanFile>;
 }
 
-/** Every scan format we read: a new one is one file and one line here. */
-export const SCAN_FORMATS: readonly ScanFormat[] = [
-  { key: 'stl', title: 'STL', read: readStl },
-  { key: 'obj', title: 'OBJ', read: readObjText },
-];
+/** Apart from the list: the page shows the list and leaves the reading to its worker. */
+const READERS: Readonly<Record<Exclude<ScanFormat['key'], '3mf'>, Reader>> = {
+  stl: { looksLike: looksLikeStl, read: readStl },
+  obj: { looksLike: startsLikeObj, read: (bytes) => notText(bytes, true) ?? readObj(bytes) },
+  ply: { looksLike: startsLikePly, read: (bytes) => notText(bytes, false) ?? readPly(bytes) },
+};
 
 /** First bytes of files that are often taken for a scan (published magic numbers, from memory). */
 const OTHER_FILES: readonly { what: string; magic: readonly number[] }[] = [
@@ -26,22 +45,45 @@ const OTHER_FILES: readonly { what: string; magic: readonly number[] }[] = [
   { what: 'a PDF', magic: [0x25, 0x50, 0x44, 0x46] },
 ];
 
-/**
- * Reads a scan, by its named format or else by the ending of its name; the content must agree with it.
- * Errors: EMPTY_FILE, UNSUPPORTED_FORMAT, UNSUPPORTED_ENCODING, NOT_A_MESH, WRONG_FORMAT and those of the reader.
- */
-export function readScan(file: {
+export interface ScanBytes {
   bytes: Uint8Array;
   name: string;
   format?: string | undefined;
-}): Outcome<ScanFile> {
+}
+
+/** Is it an archive? Then `readScanWith` has a use for the reader of 3MF, which a page fetches only then. */
+export const needs3mf = startsLikeZip;
+
+/**
+ * Reads a scan by its named format, or else by the ending of its name. Where the content is plainly of another format it decides, and
+ * the finding WRONG_FORMAT says so.
+ * Errors: EMPTY_FILE, UNSUPPORTED_FORMAT, UNSUPPORTED_ENCODING, NOT_A_MESH and those of the reader.
+ *
+ * @param read3mf the reader of 3MF, which brings an XML parser along: apart, so that a page can fetch it later
+ */
+export function readScanWith(
+  read3mf: (bytes: Uint8Array) => Outcome<ScanFile>,
+  file: ScanBytes,
+): Outcome<ScanFile> {
   const key = (file.format ?? file.name.split('.').pop() ?? '').toLowerCase();
-  const format = SCAN_FORMATS.find((f) => f.key === key);
-  if (format === undefined) {
+  const said = SCAN_FORMATS.find((f) => f.key === key);
+  if (said === undefined) {
     return bad('UNSUPPORTED_FORMAT', { format: key, known: SCAN_FORMATS.map((f) => f.title).join(', ') });
   }
   if (file.bytes.length === 0) return bad('EMPTY_FILE', {}, { byte: 0 });
-  return format.read(file.bytes);
+  const readers = { ...READERS, '3mf': { looksLike: holdsModel, read: read3mf } };
+  const { bytes, findings } = looksLikeStl(file.bytes)
+    ? { bytes: file.bytes, findings: [] }
+    : plainText(file.bytes);
+  const is = [said, ...SCAN_FORMATS].find((f) => readers[f.key].looksLike(bytes)) ?? said;
+  const scan = readers[is.key].read(bytes);
+  if (!scan.ok) return scan;
+  const wrong = is === said ? [] : [finding('WRONG_FORMAT', 'look', { said: said.title, is: is.title })];
+  return good({ ...scan.value, findings: [...wrong, ...findings, ...scan.value.findings] });
+}
+
+function looksLikeStl(bytes: Uint8Array): boolean {
+  return (bytes.length > 84 && fitsBinaryStl(bytes)) || startsLikeAsciiStl(bytes);
 }
 
 function readStl(bytes: Uint8Array): Outcome<ScanFile> {
@@ -63,21 +105,12 @@ function isAscii(bytes: Uint8Array): boolean {
 /** A byte that no text file holds. */
 const isControl = (byte: number): boolean => (byte < 32 && !isBlank(byte)) || byte === 127;
 
-function readObjText(bytes: Uint8Array): Outcome<ScanFile> {
-  if (fitsBinaryStl(bytes) && bytes.length > 84)
-    return bad('WRONG_FORMAT', { said: 'OBJ', is: 'STL' }, { byte: 0 });
-  const refused = notText(bytes, true);
-  if (refused !== undefined) return refused;
-  if (startsLikeAsciiStl(bytes)) return bad('WRONG_FORMAT', { said: 'OBJ', is: 'STL' }, { byte: 0 });
-  return readObj(bytes);
-}
-
 /** Why these bytes can't be the text of a mesh, if they can't. Binary zeros count only where text is a must. */
 function notText(bytes: Uint8Array, mustBeText: boolean): Outcome<never> | undefined {
   const other = OTHER_FILES.find((o) => o.magic.every((b, i) => bytes[i] === b));
   if (other !== undefined) return bad('NOT_A_MESH', { what: other.what }, { byte: 0 });
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)) {
-    return bad('UNSUPPORTED_ENCODING', { encoding: 'UTF-16' }, { byte: 0 });
+    return bad('UNSUPPORTED_ENCODING', { encoding: 'UTF-16 or UTF-32' }, { byte: 0 });
   }
   if (bytes.every(isBlank)) return bad('EMPTY_FILE', {}, { byte: 0 });
   const zero = mustBeText ? bytes.subarray(0, 65536).indexOf(0) : -1;

@@ -1,4 +1,4 @@
-import { isBlank, isLineEnd } from './text';
+import { afterByteOrderMark, isBlank, isLineEnd, isWord } from './text';
 
 /** Puts the [from, to) byte pairs of one logical line into `fields` (comments off, continuations joined). Next byte. */
 export function splitLine(bytes: Uint8Array, start: number, fields: number[]): number {
@@ -52,4 +52,23 @@ function integerIn(bytes: Uint8Array, from: number, to: number): number {
   }
   if (to - from === (negative ? 1 : 0)) return NaN;
   return negative ? -value : value;
+}
+
+/** Words that open the statements of an OBJ that holds a mesh (Wavefront, "Object Files", appendix B1, from memory). */
+const STATEMENTS = ['v', 'vn', 'vt', 'f', 'o', 'g', 's', 'mtllib', 'usemtl'];
+
+/** Bytes in which a statement must come up, comments and all. Chosen here. */
+const LOOK_BYTES = 65_536;
+
+/** Is the first statement one of an OBJ? */
+export function startsLikeObj(bytes: Uint8Array): boolean {
+  const head = bytes.subarray(0, LOOK_BYTES);
+  if (head.includes(0)) return false;
+  const fields: number[] = [];
+  for (let at = afterByteOrderMark(head); at < head.length;) {
+    at = splitLine(head, at, fields);
+    if (fields.length > 0)
+      return fields.length > 2 && STATEMENTS.some((word) => isWord(head, fields[0]!, fields[1]!, word));
+  }
+  return false;
 }

@@ -1,19 +1,31 @@
 /** More corners than this in one polygon are refused: cutting is quadratic, and no scanner writes such a face. */
 export const POLYGON_LIMIT = 4096;
 
+/** What is left of the comparisons that the polygons of one file may take. Long spirals take the third power of their corners. */
+export interface CutWork {
+  left: number;
+}
+
+/** A few seconds. A round of 1 000 corners takes half a million: two thousand of them are let through. Chosen here. */
+export const newCutWork = (): CutWork => ({ left: 1e9 });
+
 /**
  * Cuts a polygon in space into triangles by clipping ears (Meisters 1975, "Polygons have ears", from memory), seen
  * along its own normal (Newell's sum), so that concave outlines keep their area and volume.
  *
  * @param points positions of all vertices; `ring` the vertex numbers of the outline, in order
- * @returns three vertex numbers a triangle in the same turning sense, or undefined where the outline crosses itself
+ * @returns three vertex numbers a triangle in the same turning sense, or undefined where the outline crosses itself, or no work is left
  */
-export function cutPolygon(points: Float64Array, ring: readonly number[]): number[] | undefined {
+export function cutPolygon(
+  points: Float64Array,
+  ring: readonly number[],
+  work = newCutWork(),
+): number[] | undefined {
   if (ring.length === 3) return [...ring];
   const flat = flatten(points, ring);
   if (ring.length === 4 && isConvex(flat))
     return [ring[0]!, ring[1]!, ring[2]!, ring[0]!, ring[2]!, ring[3]!];
-  const triangles = clipEars(flat, ring);
+  const triangles = clipEars(flat, ring, work);
   return triangles !== undefined && coversOnce(points, ring, triangles) ? triangles : undefined;
 }
 
@@ -90,14 +102,14 @@ function isConvex(f: Float64Array): boolean {
   return true;
 }
 
-function clipEars(f: Float64Array, ring: readonly number[]): number[] | undefined {
+function clipEars(f: Float64Array, ring: readonly number[], work: CutWork): number[] | undefined {
   const left = ring.map((_, i) => i);
   const out: number[] = [];
   let misses = 0;
-  for (let i = 0; left.length > 3 && misses <= left.length;) {
+  for (let i = 0; left.length > 3 && misses <= left.length && work.left > 0;) {
     const n = left.length;
     const [a, b, c] = [left[i % n]!, left[(i + 1) % n]!, left[(i + 2) % n]!];
-    if (isEar(f, left, a, b, c)) {
+    if (isEar(f, left, [a, b, c], work)) {
       out.push(ring[a]!, ring[b]!, ring[c]!);
       left.splice((i + 1) % n, 1);
       misses = 0;
@@ -113,9 +125,16 @@ function clipEars(f: Float64Array, ring: readonly number[]): number[] | undefine
 }
 
 /** Is the corner convex, with no other corner of the rest inside the triangle it would cut off? */
-function isEar(f: Float64Array, left: readonly number[], a: number, b: number, c: number): boolean {
+function isEar(
+  f: Float64Array,
+  left: readonly number[],
+  [a, b, c]: readonly [number, number, number],
+  work: CutWork,
+): boolean {
+  work.left--;
   if (turn(f, a, b, c) < 0) return false;
   for (const q of left) {
+    work.left--;
     if (q === a || q === b || q === c || samePoint(f, q, a) || samePoint(f, q, b) || samePoint(f, q, c))
       continue;
     if (turn(f, a, b, q) >= 0 && turn(f, b, c, q) >= 0 && turn(f, c, a, q) >= 0) return false;

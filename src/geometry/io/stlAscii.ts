@@ -1,5 +1,5 @@
 import { bad, good, type Code, type Outcome } from '../../problem';
-import { COORDINATE_LIMIT, type ScanFile } from './scanFile';
+import { COORDINATE_LIMIT, TRIANGLE_LIMIT, type ScanFile } from './scanFile';
 import { float32Step } from './stlBinary';
 import {
   afterByteOrderMark,
@@ -42,7 +42,7 @@ export function startsLikeAsciiStl(bytes: Uint8Array): boolean {
 /**
  * ASCII STL, one or more solids, every keyword in its place. Strict: a token out of place, a number that is not one,
  * a facet without exactly three vertices or a missing endsolid is an error with its line, never a dropped facet.
- * Errors: SYNTAX, BAD_NUMBER, COORD_RANGE, TRUNCATED, NO_TRIANGLES.
+ * Errors: SYNTAX, BAD_NUMBER, COORD_RANGE, TRUNCATED, NO_TRIANGLES, TOO_LARGE.
  */
 export function readAsciiStl(bytes: Uint8Array): Outcome<ScanFile> {
   const c: Cursor = { bytes, from: 0, to: afterByteOrderMark(bytes) };
@@ -74,6 +74,7 @@ function readSolid(c: Cursor, corners: ReturnType<typeof numberList>): void {
     needToken(c, 'facet or endsolid');
     if (isWord(c.bytes, c.from, c.to, 'endsolid')) return;
     if (!isWord(c.bytes, c.from, c.to, 'facet')) throw outOfPlace(c, 'facet or endsolid');
+    if (corners.length >= 9 * TRIANGLE_LIMIT) throw tooLarge(c, corners.length / 9 + 1);
     expectWord(c, 'normal');
     for (let k = 0; k < 3; k++) needToken(c, 'a normal');
     expectWord(c, 'outer');
@@ -104,17 +105,17 @@ function coordinate(c: Cursor): number {
 /** A solid's name is free text to the end of its line, unless the whole file stands on one line. */
 function skipName(c: Cursor): void {
   const { bytes } = c;
-  let end = c.to;
-  while (end < bytes.length && !isLineEnd(bytes[end]!)) end++;
-  const word: Cursor = { bytes, from: c.to, to: c.to };
-  for (let mark = c.to; next(word) && word.to <= end; mark = word.to) {
-    const opens =
-      isWord(bytes, word.from, word.to, 'facet') && isWord(bytes, word.to + 1, word.to + 7, 'normal');
-    if (!opens && !isWord(bytes, word.from, word.to, 'endsolid')) continue;
-    c.to = mark;
+  for (let i = c.to; ;) {
+    const mark = i;
+    while (i < bytes.length && isBlank(bytes[i]!) && !isLineEnd(bytes[i]!)) i++;
+    const from = i;
+    while (i < bytes.length && !isBlank(bytes[i]!)) i++;
+    const opens = isWord(bytes, from, i, 'facet') && isWord(bytes, i + 1, i + 7, 'normal');
+    if (from < i && !opens && !isWord(bytes, from, i, 'endsolid')) continue;
+    // At the end of the line, or before the first word that is no part of the name.
+    c.to = from < i ? mark : i;
     return;
   }
-  c.to = end;
 }
 
 /** After an endsolid: is there another solid? The name behind endsolid is skipped. */
@@ -151,3 +152,6 @@ function expectWord(c: Cursor, word: string): void {
 
 const outOfPlace = (c: Cursor, expected: string): Refusal =>
   new Refusal('SYNTAX', { expected, text: excerpt(c.bytes, c.from, c.to) }, c.from);
+
+const tooLarge = (c: Cursor, count: number): Refusal =>
+  new Refusal('TOO_LARGE', { part: 'triangles', count, limit: TRIANGLE_LIMIT }, c.from);

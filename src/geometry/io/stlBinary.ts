@@ -1,5 +1,5 @@
 import { bad, good, type Outcome } from '../../problem';
-import { COORDINATE_LIMIT, type ScanFile } from './scanFile';
+import { COORDINATE_LIMIT, tooManyTriangles, TRIANGLE_LIMIT, type ScanFile } from './scanFile';
 import { endWelding, startWelding, weldFacets } from './weld';
 
 const HEADER_BYTES = 84;
@@ -20,7 +20,7 @@ export const announcesFacets = (bytes: Uint8Array): boolean =>
 /**
  * Binary STL: 80 bytes of header, a little-endian facet count, 50 bytes a facet (normal, three corners, attribute).
  * Stored normals and attributes are not used: the order of the corners says which side is out.
- * Errors with their byte: TRUNCATED, COUNT_MISMATCH, NO_TRIANGLES, BAD_NUMBER, COORD_RANGE.
+ * Errors with their byte: TRUNCATED, COUNT_MISMATCH, NO_TRIANGLES, TOO_LARGE, BAD_NUMBER, COORD_RANGE.
  */
 export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
   if (bytes.length < HEADER_BYTES) {
@@ -39,6 +39,7 @@ export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
     );
   }
   if (count === 0) return bad('NO_TRIANGLES', {}, { byte: 80 });
+  if (count > TRIANGLE_LIMIT) return tooManyTriangles(count, { byte: 80 });
   const welding = startWelding(3 * count);
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const chunk = new Float32Array(9 * Math.min(count, CHUNK_FACETS));

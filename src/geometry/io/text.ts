@@ -118,3 +118,20 @@ export function push(list: NumberList, value: number): void {
   }
   list.data[list.length++] = value;
 }
+
+/** The same for whole numbers of 32 bits. */
+export interface IntList {
+  data: Int32Array;
+  length: number;
+}
+
+export const intList = (capacity = 1 << 14): IntList => ({ data: new Int32Array(capacity), length: 0 });
+
+export function pushInt(list: IntList, value: number): void {
+  if (list.length === list.data.length) {
+    const wider = new Int32Array(2 * list.data.length);
+    wider.set(list.data);
+    list.data = wider;
+  }
+  list.data[list.length++] = value;
+}

@@ -3,6 +3,7 @@ import type { TriangleMesh } from '../triangleMesh';
 import { measureSoup } from './measureSoup';
 import { measureSurface } from './measureSurface';
 import { measureWelded } from './measureWelded';
+import type { PieceWish } from './pieceWish';
 import type { SolidMeasure } from './solidMeasure';
 
 /** Where the caps of a welded scan leave more doubt than this, as where a seam stays open, the winding may leave less. Chosen here. */
@@ -13,6 +14,8 @@ export interface SolidOptions {
   coordinateStepMm: number;
   /** True for vertices made by a cut of ours: a rim of these alone is closed flat without doubt. */
   isCutVertex?: (vertex: number) => boolean;
+  /** Facets that do not join are no pieces: there it decides nothing. */
+  pieces?: PieceWish;
   onProgress?: (share: number) => void;
 }
 

@@ -1,12 +1,14 @@
 import { bad, good, type Outcome } from '../../problem';
 import { measureRim, rimDoubtMm3, type Rim } from '../repair/rims';
-import { boundsAround, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
+import { boundsAround, centreOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
 import { capDoubts } from './capDoubts';
 import { closeSurface, type ClosedSurface } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
+import type { PieceWish } from './pieceWish';
 import { assignRoles, type Role, type Roles } from './roles';
 import { settleOverlaps, watchOverlaps } from './overlaps';
 import { nothingLeft, refusal } from './refusal';
+import { leftOutPieces, shellsOf } from './shells';
 import type { PieceGroup, SolidMeasure } from './solidMeasure';
 
 /** A piece smaller than this is not one: a micrometer across. Chosen here. */
@@ -15,6 +17,7 @@ const SMALLEST_MM = 1e-3;
 export interface SurfaceOptions {
   coordinateStepMm: number;
   isCutVertex?: (vertex: number) => boolean;
+  pieces?: PieceWish;
   onProgress?: (share: number) => void;
   /** Facets that run the same way along their common edge do not belong together there; none is turned over. */
   keepWinding?: boolean;
@@ -30,12 +33,22 @@ export function measureSurface(mesh: TriangleMesh, options: SurfaceOptions): Out
   const scanBounds = boundsAround(table.pieces.map((piece) => piece.bounds));
   if (!(diagonalOf(scanBounds) > SMALLEST_MM))
     return bad('TOO_SMALL', { longestMm: Math.max(...extentsOf(scanBounds)) });
-  const roles = assignRoles(surface.capped.mesh, table, () =>
-    capDoubts(surface.capped.mesh, table, surface.loops, options.isCutVertex),
+  const { leaveOut = [], ...wish } = options.pieces ?? {};
+  const { leftOut, lost } = leftOutPieces(surface.capped, table, leaveOut);
+  const roles = assignRoles(
+    surface.capped.mesh,
+    table,
+    () => capDoubts(surface.capped.mesh, table, surface.loops, options.isCutVertex),
+    { ...wish, leftOut },
   );
   progress(0.7);
   const rims = measureRims(surface, table, roles, options);
-  const solid: SolidMeasure = { ...sumUp(surface, table, roles, rims, options), scanBounds };
+  const solid: SolidMeasure = {
+    ...sumUp(surface, table, roles, rims, options),
+    scanBounds,
+    shells: shellsOf(surface.capped, table, roles, options.isCutVertex),
+    wished: { ...wishedGroups(table.pieces, roles), lost },
+  };
   return refusal(solid, surface, table) ?? good(solid);
 }
 
@@ -69,7 +82,7 @@ function sumUp(
   roles: Roles,
   rims: Rim[],
   options: SurfaceOptions,
-): Omit<SolidMeasure, 'scanBounds'> {
+): Omit<SolidMeasure, 'scanBounds' | 'shells' | 'wished'> {
   const byRole = groupByRole(table.pieces, roles);
   const plainSumMm3 = byRole.body.volumeMm3 + byRole.void.volumeMm3 + byRole['inner solid'].volumeMm3;
   const chain = countedChain(surface, table, roles, isCounted);
@@ -97,8 +110,12 @@ function sumUp(
     extentsMm: extentsOf(bounds),
     pieces: table.pieces.length + surface.counts.loose,
     byRole,
-    turnedPieces: groupOf(table.pieces, roles.turned, (i) => roles.turned[i] === 1),
-    isMainTurned: roles.turned[0] === 1,
+    turnedPieces: groupOf(
+      table.pieces,
+      roles.turned,
+      (i) => roles.turned[i] === 1 && roles.hollowed[i] === 0,
+    ),
+    isMainTurned: roles.turned[roles.main] === 1,
     rims,
     repairs: surface.counts,
     closed: rims.every((rim) => rim.kind === 'cut'),
@@ -144,14 +161,26 @@ function groupByRole(pieces: readonly Piece[], { role, turned }: Roles): Record<
     'inner solid': group('inner solid'),
     island: group('island'),
     sheet: group('sheet'),
+    'left out': group('left out'),
+    filled: group('filled'),
   };
 }
+
+/** What only a wish made bodies and hollows. */
+const wishedGroups = (
+  pieces: readonly Piece[],
+  { role, turned, isSpeck, hollowed }: Roles,
+): Pick<SolidMeasure['wished'], 'specks' | 'hollowed'> => ({
+  specks: groupOf(pieces, turned, (i) => isSpeck[i] === 1 && isCounted(role[i]!)),
+  hollowed: groupOf(pieces, turned, (i) => hollowed[i] === 1),
+});
 
 /** Signed as the pieces face once the turned ones are turned. */
 function groupOf(pieces: readonly Piece[], turned: Uint8Array, belongs: (i: number) => boolean): PieceGroup {
   const group: PieceGroup = { count: 0, volumeMm3: 0, heldMm3: 0, areaMm2: 0 };
-  pieces.forEach(({ volumeMm3, areaMm2 }, i) => {
+  pieces.forEach(({ volumeMm3, areaMm2, bounds }, i) => {
     if (!belongs(i)) return;
+    group.middleMm ??= centreOf(bounds);
     group.count++;
     group.volumeMm3 += turned[i] === 1 ? -volumeMm3 : volumeMm3;
     group.heldMm3 += Math.abs(volumeMm3);

@@ -5,6 +5,7 @@ import { weldNear, type NearWeld } from '../repair/weldNear';
 import { diagonalOf, type TriangleMesh } from '../triangleMesh';
 import { measureSurface, type SurfaceOptions } from './measureSurface';
 import { DOUBT_LIMIT } from './refusal';
+import type { Shell } from './shells';
 import type { SolidMeasure } from './solidMeasure';
 
 /**
@@ -103,9 +104,11 @@ function tolerances({ gapsMm, medianEdgeMm }: EdgeGaps): number[] {
  */
 function measureWeld(weld: NearWeld, toleranceMm: number, options: SurfaceOptions): Outcome<SolidMeasure> {
   const isCutVertex = cutsAfter(weld, options.isCutVertex);
+  const pieces = wishAfter(weld, options.pieces);
   const steps: SurfaceOptions = {
     coordinateStepMm: options.coordinateStepMm,
     ...(isCutVertex === undefined ? {} : { isCutVertex }),
+    ...(pieces === undefined ? {} : { pieces }),
   };
   const turned = measureSurface(weld.mesh, steps);
   const outcome =
@@ -121,6 +124,7 @@ function measureWeld(weld: NearWeld, toleranceMm: number, options: SurfaceOption
   const repairs = { ...solid.repairs, collapsed: solid.repairs.collapsed + weld.collapsed };
   return good({
     ...solid,
+    shells: solid.shells.map((shell) => namedBefore(weld, shell)),
     repairs,
     doubt: { ...solid.doubt, weldMm3 },
     welded: { toleranceMm, cornersMoved, meanMoveMm },
@@ -137,6 +141,16 @@ function cutsAfter(
   for (let v = 0; v < index.length; v++) if (index[v]! >= 0 && isCutVertex(v)) onCut[index[v]!] = 1;
   return (v) => onCut[v] === 1;
 }
+
+/** The same pieces by the vertices they have now; -1 is in none of them. */
+const wishAfter = ({ index }: NearWeld, pieces: SurfaceOptions['pieces']): SurfaceOptions['pieces'] =>
+  pieces?.leaveOut === undefined
+    ? pieces
+    : { ...pieces, leaveOut: pieces.leaveOut.map((v) => index[v] ?? -1) };
+
+/** A shell by a vertex of the mesh as it was read. */
+const namedBefore = ({ index }: NearWeld, shell: Shell): Shell =>
+  shell.corner === undefined ? shell : { ...shell, corner: index.indexOf(shell.corner) };
 
 const doubtOf = ({ doubt }: SolidMeasure): number => doubt.capsMm3 + doubt.weldMm3;
 const longestRim = ({ rims }: SolidMeasure): number =>

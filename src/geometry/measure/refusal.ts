@@ -30,6 +30,7 @@ export function refusal(
     openEdges,
     pieces: solid.pieces,
     sheets: solid.byRole.sheet.count,
+    ...(solid.byRole['left out'].count === 0 ? {} : { leftOut: solid.byRole['left out'].count }),
     ...longestLoop(surface.capped.mesh.positions, surface.loops, diagonalOf(solid.scanBounds)),
   };
   if (open && surface.oneSidedArea > totalArea / 2) return bad('NOT_ORIENTED', { ...values, oneSidedEdges });

@@ -1,13 +1,14 @@
 import { diagonalOf, type Bounds, type TriangleMesh } from '../triangleMesh';
 import type { Piece, PieceTable } from './pieces';
+import type { PieceWish } from './pieceWish';
 import { windingNumber } from './windingNumber';
 
 /**
  * What a piece is. `body`: solid, counted. `void`: an inner surface wound inward, taken off. `inner solid`: lies whole inside
  * a solid and is wound outward, so it adds nothing beyond it. `island`: scan noise, left out. `sheet`: encloses nothing, or
- * nothing that its rims do not put in doubt, left out.
+ * nothing that its rims do not put in doubt, left out. `left out` and `filled` (a void that is not taken off): by a wish.
  */
-export type Role = 'body' | 'void' | 'inner solid' | 'island' | 'sheet';
+export type Role = 'body' | 'void' | 'inner solid' | 'island' | 'sheet' | 'left out' | 'filled';
 
 /** An island is smaller than both shares of the largest piece (diagonal, area). Chosen here; every one is named and counted. */
 const ISLAND_DIAGONAL_SHARE = 0.06;
@@ -36,19 +37,32 @@ export interface Roles {
   role: Role[];
   /** 1 where the piece was inside out and is turned over. */
   turned: Uint8Array;
+  /** 1 for what the rule would leave out as a speck. */
+  isSpeck: Uint8Array;
+  /** 1 for solids that are hollows by a wish. */
+  hollowed: Uint8Array;
+  /** The largest piece that is not left out. */
+  main: number;
+}
+
+/** A wish with its pieces found: 1 for each that is left out. */
+export interface RoleWish extends Omit<PieceWish, 'leaveOut'> {
+  leftOut?: Uint8Array;
 }
 
 /**
  * Decides what every piece is and which way it faces. A piece inside no other must hold a positive volume. `capDoubtsMm3` gives
  * what the caps of every piece could change; it is asked only where an open piece is not the only body.
  */
-export function assignRoles(mesh: TriangleMesh, table: PieceTable, capDoubtsMm3?: () => Float64Array): Roles {
+export function assignRoles(
+  mesh: TriangleMesh,
+  table: PieceTable,
+  capDoubtsMm3?: () => Float64Array,
+  wish: RoleWish = {},
+): Roles {
   const { pieces } = table;
-  const main = pieces[0]!;
-  const role = pieces.map((piece): Role =>
-    isIsland(piece, main) ? 'island' : isSheet(piece) ? 'sheet' : 'body',
-  );
-  const turned = new Uint8Array(pieces.length);
+  const roles = firstRoles(pieces, wish);
+  const { role, turned } = roles;
   const candidates = pieces.map((_, i) => i).filter((i) => role[i] === 'body');
   if (capDoubtsMm3 !== undefined && candidates.length > 1 && candidates.some((i) => pieces[i]!.isOpen))
     for (const i of untrusted(pieces, candidates, capDoubtsMm3())) role[i] = 'sheet';
@@ -58,11 +72,12 @@ export function assignRoles(mesh: TriangleMesh, table: PieceTable, capDoubtsMm3?
   );
   const nesting: Nesting = { mesh, pieces, lists: trianglesByPiece(table), workLeft: NESTING_WORK };
   byVolume.forEach((i, rank) => {
-    const around = container(nesting, i, byVolume.slice(0, rank));
+    const larger = byVolume.slice(0, rank).filter((k) => role[k] !== 'filled');
+    const around = container(nesting, i, larger);
     const facesIn = pieces[i]!.volumeMm3 < 0;
     if (around === 'too much work') {
       // Not decided: the file's own word stands, and the winding lines still watch over it.
-      if (facesIn) role[i] = 'void';
+      if (facesIn) role[i] = wish.fillHollows === true ? 'filled' : 'void';
       return;
     }
     if (around === undefined) {
@@ -72,9 +87,40 @@ export function assignRoles(mesh: TriangleMesh, table: PieceTable, capDoubtsMm3?
     turned[i] = turned[around]!;
     const inward = facesIn !== (turned[i] === 1);
     if (role[around] === 'void') turned[i] = facesIn ? 1 : 0;
-    else role[i] = inward ? 'void' : 'inner solid';
+    else if (inward) role[i] = wish.fillHollows === true ? 'filled' : 'void';
+    else if (wish.hollowInner === true) hollowOut(roles, i);
+    else role[i] = 'inner solid';
   });
-  return { role, turned };
+  return roles;
+}
+
+/** What can be told of every piece by itself. */
+function firstRoles(pieces: readonly Piece[], { leftOut, countSpecks }: RoleWish): Roles {
+  const isOut = (i: number): boolean => leftOut?.[i] === 1;
+  const main = Math.max(
+    0,
+    pieces.findIndex((_, i) => !isOut(i)),
+  );
+  const isSpeck = Uint8Array.from(pieces, (piece) => (isIsland(piece, pieces[main]!) ? 1 : 0));
+  const role = pieces.map((piece, i): Role => {
+    if (isOut(i)) return 'left out';
+    if (isSpeck[i] === 1 && countSpecks !== true) return 'island';
+    return isSheet(piece) ? 'sheet' : 'body';
+  });
+  return {
+    role,
+    turned: new Uint8Array(pieces.length),
+    isSpeck,
+    hollowed: new Uint8Array(pieces.length),
+    main,
+  };
+}
+
+/** A solid that faces as the one around it becomes a void: it is turned against it. */
+function hollowOut({ role, turned, hollowed }: Roles, piece: number): void {
+  role[piece] = 'void';
+  hollowed[piece] = 1;
+  turned[piece] = 1 - turned[piece]!;
 }
 
 const isSheet = (piece: Piece): boolean =>

@@ -26,10 +26,14 @@ export interface Section extends WindingRegion {
  */
 export function sectionOf(mesh: TriangleMesh, plane: Plane): Section {
   const frame = planeFrame(plane.normal);
-  const outlines = chained(crossingsOf(mesh, heightsOver(mesh, plane.point, frame.n)));
+  const outlines = sectionOutlines(mesh, plane);
   const segments = joined(outlines.map((outline) => segmentsIn(outline, plane.point, frame)));
   return { plane, outlines, ...measureRegion(segments), signedAreaMm2: signedArea(segments) };
 }
+
+/** The outlines of `sectionOf` alone, with nothing measured: to be drawn. Throws as it does. */
+export const sectionOutlines = (mesh: TriangleMesh, { point, normal }: Plane): Float64Array[] =>
+  chained(crossingsOf(mesh, heightsOver(mesh, point, planeFrame(normal).n)));
 
 function heightsOver({ positions, triangles }: TriangleMesh, point: Vector, n: Vector): Float64Array {
   const heights = coordinatesAlong(positions, n, point);

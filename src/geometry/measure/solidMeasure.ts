@@ -2,6 +2,7 @@ import type { Rim } from '../repair/rims';
 import type { Bounds, TriangleMesh } from '../triangleMesh';
 import type { RepairCounts } from './closedSurface';
 import type { Role } from './roles';
+import type { Shell } from './shells';
 import type { WindingSums } from './windingLines';
 
 /** What the volume could be off by, in mm3, each at about 95 of 100. */
@@ -22,6 +23,8 @@ export interface PieceGroup {
   heldMm3: number;
   /** Of all its facets. */
   areaMm2: number;
+  /** Of the bounds of the largest of them, where there is one. */
+  middleMm?: [number, number, number];
 }
 
 /** What was done to a scan whose neighbors do not share their corners. */
@@ -57,6 +60,10 @@ export interface SolidMeasure {
   extentsMm: [number, number, number];
   pieces: number;
   byRole: Record<Role, PieceGroup>;
+  /** Solids that stand by themselves, where there is more than one. */
+  shells: Shell[];
+  /** What a wish made of pieces that the rule takes otherwise; both are in `byRole` too. */
+  wished: { specks: PieceGroup; hollowed: PieceGroup; lost: number };
   turnedPieces: PieceGroup;
   /** The largest piece faced inward in the file. */
   isMainTurned: boolean;

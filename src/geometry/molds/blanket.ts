@@ -1,6 +1,6 @@
 import { bad, good, type Outcome } from '../../problem';
 import { jacketedReachMm, measureJacketed, partsUnderJacket, thickestIn } from './jacketed';
-import type { MoldBody, MoldSettings, MoldShape, MoldType, NamedVolume } from './moldType';
+import type { MoldBody, MoldSettings, MoldShape, MoldType, MoldWork, NamedVolume } from './moldType';
 import { BASE, JACKETED, length, parts, PRACTICE } from './parameters';
 import { numberIn } from './settle';
 
@@ -40,9 +40,9 @@ export const BLANKET: MoldType = {
     },
     length('riserMm', 'Riser, diameter', 'riser-diameter', [7, 2, 30], `6 to 8 mm, ${PRACTICE}`, true),
   ],
-  reachMm: jacketedReachMm,
-  build,
 };
+
+export const BLANKET_WORK: MoldWork = { reachMm: jacketedReachMm, build };
 
 function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
   const { field } = body;

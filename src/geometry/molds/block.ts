@@ -3,7 +3,15 @@ import { cutMesh } from '../cut';
 import { measureSolid } from '../measure/measureSolid';
 import { smallestCircle } from '../plane/smallestCircle';
 import { tightestRectangle } from '../plane/tightestRectangle';
-import type { BoxShape, MoldBody, MoldSettings, MoldShape, MoldType, NamedVolume } from './moldType';
+import type {
+  BoxShape,
+  MoldBody,
+  MoldSettings,
+  MoldShape,
+  MoldType,
+  MoldWork,
+  NamedVolume,
+} from './moldType';
 import { BASE, length, parts, PRACTICE } from './parameters';
 import type { Sculpt } from './sculpt';
 import { numberIn, partsIn } from './settle';
@@ -53,18 +61,13 @@ export const BLOCK: MoldType = {
       true,
     ),
   ],
-  reachMm: () => 0,
-  build,
 };
 
+export const BLOCK_WORK: MoldWork = { reachMm: () => 0, build };
+
 function build({ sculpt }: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
-  const wallMm = numberIn(settings, 'wallMm');
-  const coverMm = numberIn(settings, 'coverMm');
   const isFree = sculpt.boardMm === undefined;
-  const underMm = isFree ? numberIn(settings, 'underMm') : 0;
-  const tallMm = sculpt.bounds.max[2] - sculpt.bounds.min[2];
-  const heightMm = tallMm + coverMm + underMm;
-  const box = chosen(boxesAround(sculpt, wallMm, heightMm), String(settings.shape));
+  const { box, wallMm, coverMm, underMm } = blockBox(sculpt, settings);
   const common = {
     key: BLOCK.key,
     settings,
@@ -95,6 +98,20 @@ function build({ sculpt }: MoldBody, settings: MoldSettings): Outcome<MoldShape>
       findings: isFree ? [finding('BLOCK_SHUT', 'look')] : [],
     });
   return twoParts(sculpt, settings, common, { underMm, coverMm });
+}
+
+/** The box that the settings ask for, and the height it stands at, mm. */
+export function blockBox(
+  sculpt: Sculpt,
+  settings: MoldSettings,
+): { box: BoxShape; wallMm: number; coverMm: number; underMm: number; fromMm: number } {
+  const wallMm = numberIn(settings, 'wallMm');
+  const coverMm = numberIn(settings, 'coverMm');
+  const underMm = sculpt.boardMm === undefined ? numberIn(settings, 'underMm') : 0;
+  const { min, max } = sculpt.bounds;
+  const heightMm = max[2] - min[2] + coverMm + underMm;
+  const box = chosen(boxesAround(sculpt, wallMm, heightMm), String(settings.shape));
+  return { box, wallMm, coverMm, underMm, fromMm: min[2] - underMm };
 }
 
 function twoParts(

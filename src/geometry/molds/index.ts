@@ -3,7 +3,7 @@ import { BLOCK } from './block';
 import type { MoldKey, MoldType } from './moldType';
 import { SKIN } from './skin';
 
-/** The mold types, in the order they are shown. A new one is one file and one line. */
+/** The mold types, in the order they are shown. A new one is one file, one line here and one in moldWork.ts. */
 export const MOLD_TYPES: readonly MoldType[] = [BLOCK, SKIN, BLANKET];
 
 export function moldType(key: MoldKey): MoldType {
@@ -26,6 +26,7 @@ export {
   type NamedVolume,
   type UndercutShape,
 } from './moldType';
+export { moldWork } from './moldWork';
 export { searchPull, type PullChoice } from './pullSearch';
 export { standSculpt, type BaseChoice, type Sculpt } from './sculpt';
 export { settleMold, readPull, type MoldWish } from './settle';

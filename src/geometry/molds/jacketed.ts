@@ -1,9 +1,9 @@
-import { bad, finding, good, type Outcome, type Problem } from '../../problem';
+import { finding, good, type Outcome, type Problem } from '../../problem';
 import type { Field } from '../field/buildField';
 import { measureAndCheck } from '../field/measureLevels';
-import type { Vector } from '../measure/planeFrame';
 import { coatFindings, coatVolumes, measuredForCoats } from './coats';
 import { flangeOf, type Flange } from './flange';
+import { barredPull, jacketLeaving, NO_MATTER_MM3, type PullFound } from './jacketLeaving';
 import { lockedPlaces } from './lockedPlaces';
 import type {
   JacketMeasure,
@@ -14,9 +14,8 @@ import type {
   UndercutShape,
 } from './moldType';
 import { outerExtents } from './outerExtents';
-import { POINTS_TO_COMPARE, roughlyLocked, searchPull, type PullChoice } from './pullSearch';
 import type { Sculpt } from './sculpt';
-import { numberIn, partsIn, readPull } from './settle';
+import { numberIn } from './settle';
 import { draftReachMm, sampleSkin, sweepBody, type Leaving, type SweptBody } from './sweptBody';
 
 /*
@@ -58,19 +57,6 @@ const [FILL_SHARE, DRAFT_SHARE, FLANGE_SHARE] = [0.005, 0.03, 0.002];
 /** Distances are interpolated a few grid steps beyond the jacket: so many times its reach. Chosen here. */
 const BEYOND_TIMES = 1.2;
 
-/** One piece is lifted at least this steeply, two go apart at most this steeply (sines of 6 and 20 degrees). Chosen here. */
-const [LEAST_LIFT, MOST_TILT] = [0.1, 0.35];
-
-/** A pull that no jacket can follow: one piece off a sculpt that it goes all round, or a piece that must pass through the board. */
-function barredPull(settings: MoldSettings, { boardMm }: Sculpt): ReturnType<typeof bad> | undefined {
-  const pieces = partsIn(settings);
-  if (boardMm === undefined) return pieces === 1 ? bad('JACKET_NOT_FREE') : undefined;
-  const pull = settings.pull === 'best' ? undefined : readPull(String(settings.pull));
-  if (pull === undefined) return undefined;
-  const isBarred = pieces === 1 ? pull[2] < LEAST_LIFT : Math.abs(pull[2]) > MOST_TILT;
-  return isBarred ? bad('PULL_THROUGH_BOARD', { pieces, x: pull[0], y: pull[1], z: pull[2] }) : undefined;
-}
-
 /** How far from the sculpt the field must reach. */
 export function jacketedReachMm(settings: MoldSettings, { bounds }: Sculpt): number {
   const draft = draftReachMm(numberIn(settings, 'draftDegrees'), bounds.max[2] - bounds.min[2]);
@@ -93,29 +79,10 @@ export function measureJacketed(
   const draftDegrees = numberIn(settings, 'draftDegrees');
   const samples = sampleSkin(field, { skinMm, jacketMm, draftMm: draftReachMm(draftDegrees, tallMm) });
   if (!samples.ok) return samples;
-  const pieces = partsIn(settings);
-  const roughly = (pull: Vector, count: 1 | 2): number =>
-    Math.max(
-      0,
-      roughlyLocked(field, samples.value, {
-        skinMm,
-        pull,
-        pieces: count,
-        draftDegrees,
-        points: POINTS_TO_COMPARE,
-      }),
-    );
-  const onBoard = sculpt.boardMm !== undefined;
-  const compared = COMPARED.map((pull) => {
-    // On a board two pieces go apart level and one goes up.
-    const count: 1 | 2 = onBoard ? (pull[2] === 0 ? 2 : 1) : pieces;
-    return { pull, pieces: count, fillMm3: roughly(pull, count) };
-  });
-  const pull =
-    known === undefined && settings.pull === 'best' ? searchPull(field, { pieces, onBoard }) : good(known);
-  if (!pull.ok) return pull;
-  const search = settlePull(settings, pull.value, compared, (one) => roughly(one, pieces));
-  const leaving: Leaving = { pull: search.pull, pieces, draftDegrees };
+  const left = jacketLeaving({ sculpt, field, pull: known }, samples.value, settings);
+  if (!left.ok) return left;
+  const { leaving, search, compared } = left.value;
+  const { pieces } = leaving;
   const body = sweepBody(field, samples.value, { skinMm, jacketMm }, leaving);
   const grown = levels.value.volumes[0]!;
   const flangeMm = sculpt.boardMm === undefined ? 0 : numberIn(settings, 'flangeMm');
@@ -195,36 +162,6 @@ export const thickestIn = ({ undercut }: Pick<MoldShape, 'undercut'>, skinMm: nu
 
 const NO_FLANGE: Flange = { rubberMm3: 0, jacketMm3: 0, outlineMm: 0, areaMm2: 0 };
 
-interface Search {
-  pull: Vector;
-  wasSearched: boolean;
-  isTied: boolean;
-}
-
-/** The pull that was said, or the one found; an axis instead, where it locks less at this thickness by more than counts. */
-function settlePull(
-  settings: MoldSettings,
-  known: PullChoice | undefined,
-  axes: UndercutShape['compared'],
-  lockedBy: (pull: Vector) => number,
-): Search {
-  const given = settings.pull === 'best' ? undefined : readPull(String(settings.pull));
-  if (given !== undefined) return { pull: given, wasSearched: false, isTied: false };
-  if (known === undefined) throw new Error('settlePull: expected a pull that was searched, got none');
-  const pieces = partsIn(settings);
-  const least = axes
-    .filter((axis) => axis.pieces === pieces)
-    .reduce<UndercutShape['compared'][number] | undefined>(
-      (a, b) => (a === undefined || b.fillMm3 < a.fillMm3 ? b : a),
-      undefined,
-    );
-  const isAxis = least !== undefined && least.fillMm3 < lockedBy(known.pull) - NO_MATTER_MM3;
-  return { pull: isAxis ? least.pull : known.pull, wasSearched: true, isTied: known.isTied };
-}
-
-/** A difference of half a milliliter does not matter. Chosen here. */
-const NO_MATTER_MM3 = 500;
-
 /** Half-round keys along the flange: on the rubber, into the jacket. */
 function keysOn(
   { outlineMm }: Flange,
@@ -244,11 +181,6 @@ function keyFindings(keys: { radiusMm: number } | undefined, settings: MoldSetti
   return [finding('KEYS_SMALLER', 'look', { askedMm, radiusMm: keys.radiusMm })];
 }
 
-const COMPARED: readonly Vector[] = [
-  [1, 0, 0],
-  [0, 1, 0],
-  [0, 0, 1],
-];
 const MOST_PLACES = 6;
 
 function undercutOf(
@@ -258,7 +190,7 @@ function undercutOf(
     leaving: Leaving;
     fillMm3: number;
     skinMm: number;
-    search: Search;
+    search: PullFound;
     compared: UndercutShape['compared'];
   },
 ): UndercutShape {

@@ -6,8 +6,8 @@ import type { PullChoice } from './pullSearch';
 import type { Sculpt } from './sculpt';
 
 /*
- * A mold type is one file (key, title, parameters with default, range and source, build) and one line in index.ts. Forms, flags and saved jobs
- * come from its parameter list.
+ * A mold type is one file and a line in index.ts and in moldWork.ts: what is told of it (key, title, parameters with default, range and source), from
+ * which come forms, flags and saved jobs, and apart from that how it is built, which the page leaves to its worker and does not load.
  */
 
 export const MOLD_KEYS = ['block', 'skin', 'blanket'] as const;
@@ -49,6 +49,9 @@ export interface MoldType {
   /** What it is good for, one line. */
   goodFor: string;
   parameters: readonly MoldParameter[];
+}
+
+export interface MoldWork {
   /** How far around the sculpt the field must reach for these settings, mm; 0 where no field is needed. */
   reachMm: (settings: MoldSettings, sculpt: Sculpt) => number;
   /** Errors: those of the settings against this sculpt, and STOPPED. */

@@ -120,7 +120,7 @@ interface Source {
 }
 
 /** One plane, first along the places, then along the rows. */
-function shiftPlane(
+export function shiftPlane(
   { values, su, sv, nu: sourceU, nv: sourceV }: Source,
   from: number,
   { shiftU, shiftV, far }: { shiftU: number; shiftV: number; far: number },

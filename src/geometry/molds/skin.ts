@@ -1,6 +1,6 @@
 import { bad, good, type Outcome } from '../../problem';
 import { jacketedReachMm, measureJacketed, partsUnderJacket, thickestIn } from './jacketed';
-import type { MoldBody, MoldSettings, MoldShape, MoldType } from './moldType';
+import type { MoldBody, MoldSettings, MoldShape, MoldType, MoldWork } from './moldType';
 import { BASE, JACKETED, length, parts, PRACTICE } from './parameters';
 
 /**
@@ -19,9 +19,9 @@ export const SKIN: MoldType = {
     length('coatMm', 'Each further coat', 'coat', [1.5, 0.3, 5], `1 to 3 mm, ${PRACTICE}`, true),
     ...JACKETED,
   ],
-  reachMm: jacketedReachMm,
-  build,
 };
+
+export const SKIN_WORK: MoldWork = { reachMm: jacketedReachMm, build };
 
 function build(body: MoldBody, settings: MoldSettings): Outcome<MoldShape> {
   const { field } = body;

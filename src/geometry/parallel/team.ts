@@ -4,7 +4,7 @@
  */
 
 /** Places in the control words. */
-const [ARRIVED, MEETING, STOPPED, COUNTERS] = [0, 1, 2, 8] as const;
+const [ARRIVED, MEETING, STOPPED, JOINED, COUNTERS] = [0, 1, 2, 3, 8] as const;
 const WORDS = 64;
 
 /** Thrown in every member once one asked to stop, or failed. */
@@ -14,6 +14,17 @@ export class TeamStopped extends Error {
     this.name = 'TeamStopped';
   }
 }
+
+/** Thrown in the caller's thread when a helper that was sent the task has not begun it: it is gone, or was never sent it. */
+export class HelperMissing extends Error {
+  constructor() {
+    super('a helping thread did not begin');
+    this.name = 'HelperMissing';
+  }
+}
+
+/** A helper that has not begun by then, ms, will not: it begins within milliseconds, and ends what it is at when that is stopped. Chosen here. */
+const LATE_MS = 10_000;
 
 export interface Member {
   id: number;
@@ -37,10 +48,24 @@ export const newControl = (isShared: boolean): Int32Array =>
  * @param control shared by all members; plain memory will do for a team of one
  * @param onTake called by `take`, so that the caller's thread can tell its progress or look for a cancel
  */
-export function joinTeam(control: Int32Array, id: number, size: number, onTake?: () => void): Member {
+export function joinTeam(
+  control: Int32Array,
+  id: number,
+  size: number,
+  onTake?: () => void,
+  lateMs = LATE_MS,
+): Member {
   const checkStopped = (): void => {
     if (Atomics.load(control, STOPPED) !== 0) throw new TeamStopped();
   };
+  // Only the caller's thread can do it all again without the helper.
+  const checkJoined = (sinceMs: number): void => {
+    if (id !== 0 || Date.now() - sinceMs < lateMs || Atomics.load(control, JOINED) >= size) return;
+    Atomics.store(control, STOPPED, 1);
+    Atomics.notify(control, MEETING);
+    throw new HelperMissing();
+  };
+  Atomics.add(control, JOINED, 1);
   const look = (): void => {
     onTake?.();
     checkStopped();
@@ -58,9 +83,11 @@ export function joinTeam(control: Int32Array, id: number, size: number, onTake?:
         Atomics.add(control, MEETING, 1);
         Atomics.notify(control, MEETING);
       } else {
+        const sinceMs = Date.now();
         while (Atomics.load(control, MEETING) === meeting) {
           Atomics.wait(control, MEETING, meeting, 50);
           checkStopped();
+          checkJoined(sinceMs);
         }
       }
       checkStopped();

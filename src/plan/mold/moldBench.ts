@@ -1,7 +1,7 @@
 import type { Estimate } from '../../estimate';
 import {
   buildField,
-  moldType,
+  moldWork,
   searchPull,
   standSculpt,
   type BaseChoice,
@@ -9,6 +9,7 @@ import {
   type Field,
   type MoldBody,
   type MoldKey,
+  type MoldShell,
   type MoldSettings,
   type PullChoice,
   type ScanFile,
@@ -36,6 +37,8 @@ export interface MoldBench {
   pulls: Map<string, PullChoice>;
   /** By base and side. */
   thicknesses: Map<string, Thickness>;
+  /** Of the last settings of each type. */
+  shells: Map<MoldKey, { key: string; shells: MoldShell[] }>;
 }
 
 interface Standing {
@@ -80,6 +83,7 @@ const moldBenchOf = (settled: SettledSolid, volumeCm3: Estimate, options: FieldW
   fields: new Map(),
   pulls: new Map(),
   thicknesses: new Map(),
+  shells: new Map(),
 });
 
 /** The sculpt and its field for one type with its settings. Errors: those of `standSculpt`, `chooseVoxel` and `buildField`. */
@@ -91,7 +95,7 @@ export function bodyFor(
   const base: BaseChoice = settings.base === 'closed' ? 'closed' : 'open';
   const sculpt = sculptOn(bench, base);
   if (!sculpt.ok) return sculpt;
-  const reachMm = moldType(key).reachMm(settings, sculpt.value);
+  const reachMm = moldWork(key).reachMm(settings, sculpt.value);
   if (reachMm === 0 || sculpt.value.chain === undefined) return good({ sculpt: sculpt.value });
   const standing = fieldAround(bench, base, sculpt.value, reachMm);
   if (!standing.ok) return standing;

@@ -3,6 +3,7 @@ import { bad, good, type Outcome, type Problem } from '../../problem';
 import { CHECK_FIGURES, runChecks } from '../../checks';
 import {
   moldType,
+  moldWork,
   settleMold,
   type MoldKey,
   type MoldParameter,
@@ -68,7 +69,7 @@ export function planMold(bench: MoldBench, ask: MoldAsk): Outcome<Mold> {
   if (!body.ok) return body;
   const coatsMm = coatsIn(settings);
   if (!coatsMm.ok) return coatsMm;
-  const shape = type.build({ ...body.value, coatsMm: coatsMm.value }, settings);
+  const shape = moldWork(ask.type).build({ ...body.value, coatsMm: coatsMm.value }, settings);
   if (!shape.ok) return shape;
   const { sculpt, voxel } = body.value;
   const siliconeCm3 = rubberEstimate(shape.value, bench.settled, sculpt, voxel?.voxelMm);

@@ -47,9 +47,12 @@ export interface SiliconeNeed {
   findings: Problem[];
 }
 
+/** What the silicone hangs on of a mold. */
+type Rubber = Pick<MoldShape, 'key' | 'rubber' | 'rubberMm3' | 'coats'>;
+
 /** Errors: those of `orderInMixes`, `needBeyondStock` and `cheapestKits`. */
 export function siliconeFor(
-  shape: MoldShape,
+  shape: Rubber,
   rubberCm3: Estimate,
   wish: { silicone: SiliconeWish; work: WorkWish },
 ): Outcome<SiliconeNeed> {
@@ -121,7 +124,7 @@ interface Step {
 }
 
 /** What is mixed for itself: a coat sets before the next one, a half before the other; fill, flange and keys go on with the last coats. */
-function stepsOf(shape: MoldShape): Step[] {
+function stepsOf(shape: Rubber): Step[] {
   const { coats, rubber, key } = shape;
   const cm3 = (mm3: number): number => mm3 / MM3_PER_CM3;
   if (coats === undefined || coats.length === 0) {
@@ -185,7 +188,7 @@ function orderOf(
 }
 
 /** Each coat beside its pour. */
-function coatsOf({ coats = [] }: MoldShape, pours: Pour[], { work, material }: Known): Outcome<true> {
+function coatsOf({ coats = [] }: Rubber, pours: Pour[], { work, material }: Known): Outcome<true> {
   if (coats.length === 0) return good(true);
   let volumeCm3 = 0;
   const volumesCm3 = coats.map(({ volumeMm3 }) => (volumeCm3 += volumeMm3 / MM3_PER_CM3));

@@ -7,6 +7,7 @@ export type { OpeningSize } from './openingSize';
 export type { MarkedPlace, MarkedFacts } from './places';
 export type { OpeningPlace } from './placeOpening';
 export type { OpeningPlan } from './openingPlan';
+export { paintThickness, type PaintedThickness } from './paintThickness';
 export { planOpening } from './planOpening';
 export type { ThicknessFound, ThinSpot } from './thin';
 export type { VentFlow } from './ventFlow';

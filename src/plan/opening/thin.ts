@@ -49,15 +49,23 @@ export function castingThickness(
   sculpt: Sculpt,
   { thinMm = DEMOLD_RULES.castingStop.value, ...watch }: { thinMm?: number } & Watched,
 ): Outcome<ThicknessFound> {
-  const halfMm = Math.min(...extentsOf(sculpt.bounds)) / 2;
-  const found = thicknessOn(bench, sculpt, {
+  const found = castingSamples(bench, base, sculpt, watch);
+  return found.ok ? good(foundIn(found.value, thinMm)) : found;
+}
+
+/** The same with every sample of the surface; measured once for a bench. */
+export const castingSamples = (
+  bench: MoldBench,
+  base: BaseChoice,
+  sculpt: Sculpt,
+  watch: Watched,
+): Outcome<Thickness> =>
+  thicknessOn(bench, sculpt, {
     key: `${base} inside`,
-    levelMm: -halfMm,
+    levelMm: -Math.min(...extentsOf(sculpt.bounds)) / 2,
     side: 'inside',
     ...watch,
   });
-  return found.ok ? good(foundIn(found.value, thinMm)) : found;
-}
 
 /** Rubber in the gaps between the sculpt's own parts, as far as DEMOLD_RULES.rubberLooked. Errors: as above. */
 export function webThickness(

@@ -11,6 +11,7 @@ import { bad, finding, good, type Outcome, type Problem } from '../../problem';
 import { hollowCavityCm3 } from '../../yield';
 import { chooseVoxel } from '../chooseVoxel';
 import { measureOffsets } from '../offsets';
+import { FILE_UNITS } from '../scale';
 import type { SettledSolid } from '../settleSolid';
 import type { SizeOptions } from '../sizeOptions';
 import { settleForSize, sizeSettled, type Size } from '../sizeScan';
@@ -67,7 +68,8 @@ export function hollowCavity(outer: ScanFile, options: SizeOptions, wish: Hollow
   });
 }
 
-interface Core {
+/** A core, the wall around it, and what is to be said of that wall. */
+export interface Core {
   coreCm3?: Estimate;
   wall?: HollowCavity['wall'];
   findings: Problem[];
@@ -103,8 +105,12 @@ const fieldOf = ({ accuracy, voxelMm, crew, shouldStop }: SizeOptions) => ({
   ...(shouldStop === undefined ? {} : { shouldStop }),
 });
 
-function scannedCore(settled: SettledSolid, options: SizeOptions, scan: ScanFile): Outcome<Core> {
-  const { mmPerUnit } = settled.scale;
+/**
+ * The volume of a core from its own scan, on the axes of the outer one and in its units where the file states none, and the thinnest wall
+ * around it. Errors: those of `measureSolid`, and of the field.
+ */
+export function scannedCore(settled: SettledSolid, options: SizeOptions, scan: ScanFile): Outcome<Core> {
+  const mmPerUnit = scan.unit === undefined ? settled.scale.mmPerUnit : FILE_UNITS[scan.unit];
   const placed = placeMesh(scan.mesh, { up: settled.up, mmPerUnit });
   const solid = measureSolid(placed, { coordinateStepMm: scan.coordinateStep * mmPerUnit });
   if (!solid.ok) return solid;
@@ -115,7 +121,7 @@ function scannedCore(settled: SettledSolid, options: SizeOptions, scan: ScanFile
     doubt.overlapMm3,
     doubt.coordinatesMm3,
     doubt.weldMm3,
-    3 * settled.scale.doubtShare * volumeMm3,
+    scan.unit === undefined ? 3 * settled.scale.doubtShare * volumeMm3 : 0,
   );
   const wall = wallAround(settled, options, solid.value.chain);
   if (!wall.ok) return wall;
@@ -124,7 +130,7 @@ function scannedCore(settled: SettledSolid, options: SizeOptions, scan: ScanFile
       value: volumeMm3 / MM3_PER_CM3,
       low: Math.max(0, volumeMm3 - half) / MM3_PER_CM3,
       high: (volumeMm3 + half) / MM3_PER_CM3,
-      from: settled.scale.from === 'taped' ? 'taped' : 'scanned',
+      from: scan.unit === undefined && settled.scale.from === 'taped' ? 'taped' : 'scanned',
     },
     wall: wall.value,
     findings: wallFindings(wall.value),

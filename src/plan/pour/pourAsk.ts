@@ -22,6 +22,8 @@ export interface FoamFacts {
   waterShare?: number;
 }
 
+export type WarmAssumed = 'sides' | 'surroundings' | 'targetTempC';
+
 /** Everything about a pour. Only `pour` is needed; what is left out is not reckoned, or assumed and said. */
 export interface PourAsk {
   pour: PourInputs;
@@ -45,7 +47,13 @@ export interface PourAsk {
     plugCm2?: number;
   };
   /** The mold's wall and what it is warmed in; starts at the room's temperature unless said. */
-  warm?: Omit<WallInAir, 'startTempC'> & { startTempC?: number; targetTempC: number; toTempC?: number };
+  warm?: Omit<WallInAir, 'startTempC'> & {
+    startTempC?: number;
+    targetTempC: number;
+    toTempC?: number;
+    /** What of it nobody has said: it is told as assumed. */
+    assumed?: readonly WarmAssumed[];
+  };
   /** Surface of the casting: for how much pack the skin alone takes. */
   castingCm2?: number;
   skinMm?: number;

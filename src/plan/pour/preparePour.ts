@@ -18,6 +18,7 @@ import { correctedInputs, type AirStep } from './air';
 import { checksOf } from './checks';
 import { cupsFor } from './cups';
 import { forcesOf, type Forces } from './forces';
+import { justFills, type JustFills } from './justFills';
 import type { PourAsk } from './pourAsk';
 import { timesOf, type Times } from './times';
 import { warmthOf, type Warmth } from './warmth';
@@ -31,6 +32,8 @@ export interface PreparedPour extends Pour {
   times: Times;
   warmth: Warmth;
   bestMeasurement: BestMeasurement;
+  /** Left out where no pack within bounds is that sure. */
+  justFills?: JustFills;
   sizeAware?: SizeAwarePack;
   packs?: PackComparison;
   color?: ColorRecipe;
@@ -73,6 +76,7 @@ export function preparePour(ask: PourAsk): Outcome<PreparedPour> {
   const extras = extrasOf(ask, pour.value, { inputs: batchInputs, stationKPa });
   if (!extras.ok) return extras;
   const { packs, sizeAware, color, lift } = extras.value;
+  const fills = justFills(batch, batchInputs);
   const known = { pour: pour.value, cups: cups.value, forces: forces.value, times: times.value };
   return good({
     ...pour.value,
@@ -82,6 +86,7 @@ export function preparePour(ask: PourAsk): Outcome<PreparedPour> {
     times: times.value,
     warmth: warmth.value,
     bestMeasurement: best.value,
+    ...(fills === undefined ? {} : { justFills: fills }),
     ...(sizeAware === undefined ? {} : { sizeAware }),
     ...(packs === undefined ? {} : { packs }),
     ...(color === undefined ? {} : { color }),

@@ -44,17 +44,23 @@ export function warmthOf({ warm, moldC, roomC, ingredientsC }: PourAsk): Outcome
   });
 }
 
+/** Why one face, and a still box, are taken while nobody has said so. Chosen here. */
+export const WARM_BASIS = {
+  sides: 'the other side lies in a jacket or on a board',
+  surroundings: 'the gentlest way that takes no watching',
+} as const;
+
 /** Room to start from and to cool in when nothing is said: that of data sheets (from memory, not verified). */
-const ROOM_C = 23;
+export const ROOM_C = 23;
 
 /** How far the surface may fall before the pour, when not said: half-way back to the room. Chosen here. */
-const HALF_WAY = 0.5;
+export const HALF_WAY = 0.5;
 
 function heat(
   warm: NonNullable<PourAsk['warm']>,
   roomC: number | undefined,
 ): Outcome<{ warmUp: WarmUp; cool: CoolDown }> {
-  const { targetTempC, toTempC, startTempC = roomC ?? ROOM_C, ...wall } = warm;
+  const { targetTempC, toTempC, startTempC = roomC ?? ROOM_C, assumed: _, ...wall } = warm;
   const warmUp = warmWall({ ...wall, startTempC, targetTempC });
   if (!warmUp.ok) return warmUp;
   const coolTo = toTempC ?? startTempC + HALF_WAY * (targetTempC - startTempC);

@@ -214,3 +214,21 @@ it('a star of the largest number of corners is cut, and exactly', () => {
   });
   expectClose(sum(cutAreas(plan)!), shoelace(plan), 1e-11);
 });
+
+describe('a file of long spirals does not take forever', () => {
+  it('what the polygons of one file may take is bounded', () => {
+    const turns = 300;
+    const arm = (out: number, i: number): [number, number] => [
+      (10 + i + out) * Math.cos(0.3 * i),
+      (10 + i + out) * Math.sin(0.3 * i),
+    ];
+    const there = Array.from({ length: turns }, (_, i) => arm(0, i));
+    const back = Array.from({ length: turns }, (_, i) => arm(1.5, turns - 1 - i));
+    const flat = Float64Array.from([...there, ...back].flatMap(([x, y]) => [x, y, 0]));
+    const ring = Array.from({ length: 2 * turns }, (_, i) => i);
+    const work = { left: 1e8 };
+    expect(cutPolygon(flat, ring, work)).toHaveLength(3 * (2 * turns - 2));
+    expect(work.left).toBeLessThan(1e8);
+    expect(cutPolygon(flat, ring, { left: 1000 })).toBeUndefined();
+  });
+});

@@ -183,10 +183,10 @@ describe('a broken STL is refused with its code and its place', () => {
     ['a PNG', [0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10], 'NOT_A_MESH'],
     ['a JPEG', [0xff, 0xd8, 0xff, 0xe0], 'NOT_A_MESH'],
     ['a PDF', [...textBytes('%PDF-1.7\n')], 'NOT_A_MESH'],
-    ['UTF-16 text, little-endian', [0xff, 0xfe, 0x73, 0, 0x6f, 0], 'UNSUPPORTED_ENCODING'],
-    ['UTF-16 text, big-endian', [0xfe, 0xff, 0, 0x73, 0, 0x6f], 'UNSUPPORTED_ENCODING'],
+    ['UTF-32 text', [0xff, 0xfe, 0, 0, 0x73, 0, 0, 0], 'UNSUPPORTED_ENCODING'],
+    ['half of a UTF-16 character', [0xff, 0xfe, 0x73, 0, 0x6f], 'UNSUPPORTED_ENCODING'],
   ])('%s that is called .stl', (_, magic, code) => {
-    const bytes = new Uint8Array(400);
+    const bytes = new Uint8Array(401);
     bytes.set(magic);
     expect(problemOf(read(bytes)).code).toBe(code);
   });
@@ -200,6 +200,13 @@ describe('a broken STL is refused with its code and its place', () => {
     const bytes = stlBytes(icosphere(10, 1));
     for (let length = 1; length < bytes.length; length += 37)
       expect(read(bytes.subarray(0, length)).ok, `${length} bytes`).toBe(false);
+  });
+
+  it('a hundred thousand solids on one line take no longer than on lines of their own', () => {
+    const started = performance.now();
+    expect(problemOf(read('solid a endsolid a '.repeat(1e5))).code).toBe('NO_TRIANGLES');
+    // The square of the length would take minutes.
+    expect(performance.now() - started).toBeLessThan(5000);
   });
 
   it('every way of cutting an ASCII STL short is an error, but for its last word and line end', () => {

@@ -1,7 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import {
   divergenceVolume,
   moldType,
+  moldWork,
   settleMold,
   standSculpt,
   type TriangleMesh,
@@ -11,7 +12,7 @@ import { jittered } from '../../support/looseCorners';
 import { lcg } from '../../support/lcg';
 import { measured } from '../../support/measured';
 import { joined, mapPoints, reversed } from '../../support/meshTools';
-import { moldOf, partCm3, stood } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3, stood } from '../../support/moldOf';
 import {
   ballMm3,
   cylinderMm3,
@@ -24,6 +25,8 @@ import {
 import { BALL, BOX, DOME, MUSHROOM, TROLL } from '../../support/moldSamples';
 import { problemOf, valueOf } from '../../support/outcome';
 import { sphere } from '../../support/shapes';
+
+afterAll(forgetMolds);
 
 const SKIN = 5e-4;
 const VOXEL = { voxelMm: 1.5 };
@@ -178,7 +181,7 @@ describe('facets that do not join to a surface', () => {
     expect(strewn.soup).toBeDefined();
     const block = moldType('block');
     const settings = valueOf(settleMold(block, { wallMm: 15, coverMm: 15, shape: 'straight' }));
-    const mold = valueOf(block.build({ sculpt }, settings));
+    const mold = valueOf(moldWork('block').build({ sculpt }, settings));
     const [x, y, z] = [0, 1, 2].map((k) => strewn.bounds.max[k]! - strewn.bounds.min[k]!) as [
       number,
       number,
@@ -193,7 +196,7 @@ describe('facets that do not join to a surface', () => {
     ['blanket', {}],
   ] as const)('refuse what needs a surface: %s', (key, wish) => {
     const type = moldType(key);
-    const problem = problemOf(type.build({ sculpt }, valueOf(settleMold(type, wish))));
+    const problem = problemOf(moldWork(key).build({ sculpt }, valueOf(settleMold(type, wish))));
     expect(problem.code).toBe('MOLD_NEEDS_SURFACE');
     expect(String(problem.values.what).length).toBeGreaterThan(3);
   });

@@ -1,11 +1,13 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import type { MoldShape } from '../../../src/geometry';
 import { expectClose } from '../../support/close';
 import { blockByManifold } from '../../support/manifoldBlock';
 import { turned } from '../../support/meshTools';
-import { moldOf, partCm3, stood } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3, stood } from '../../support/moldOf';
 import { ballMm3, discMm2, mushroomMm3 } from '../../support/moldShapes';
 import { BALL, BOX, CLEAN_TROLL, MUSHROOM, TILTED_BOX, TROLL } from '../../support/moldSamples';
+
+afterAll(forgetMolds);
 
 /** Balls and cylinders are faceted; the shapes hold what the round ones do, but their plan is 5e-5 wider. */
 const ROUND = 5e-4;

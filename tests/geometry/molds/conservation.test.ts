@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import {
   boundsOf,
   MOLD_TYPES,
@@ -8,8 +8,10 @@ import {
   type TriangleMesh,
 } from '../../../src/geometry';
 import { expectClose } from '../../support/close';
-import { moldOf } from '../../support/moldOf';
+import { forgetMolds, moldOf } from '../../support/moldOf';
 import { BALL, BOX, MUSHROOM, SCULPTS, TROLL } from '../../support/moldSamples';
+
+afterAll(forgetMolds);
 
 /** Rubber, clay, sculpt and what is kept free fill the box or the jacket: by volumes measured on ways of their own. */
 const FULL = 1e-3;

@@ -1,6 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { expectClose } from '../../support/close';
-import { moldOf, partCm3 } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3 } from '../../support/moldOf';
 import {
   annulusMm2,
   cylinderOn,
@@ -10,6 +10,8 @@ import {
   pipeOn,
 } from '../../support/moldShapes';
 import { BALL, BOX, MUSHROOM } from '../../support/moldSamples';
+
+afterAll(forgetMolds);
 
 /** A flange lies on the board, as thick as the skin, from the outline of the rubber (its fill too) to its width beyond. */
 const FLANGE = 5e-3;

@@ -1,6 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { expectClose } from '../../support/close';
-import { moldOf, partCm3 } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3 } from '../../support/moldOf';
 import {
   annulusMm2,
   ballMm3,
@@ -10,6 +10,8 @@ import {
   mushroomFilledMm3,
 } from '../../support/moldShapes';
 import { BALL, DOME, MUSHROOM, RING } from '../../support/moldSamples';
+
+afterAll(forgetMolds);
 
 /** The jacket is the difference of two swept volumes: within 0.05 % at 1.5 mm, bare 0.1 %. */
 const JACKET = 1e-3;

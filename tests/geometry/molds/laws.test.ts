@@ -1,9 +1,11 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { MOLD_TYPES, type MoldParameter, type MoldWish, type TriangleMesh } from '../../../src/geometry';
 import { expectClose } from '../../support/close';
 import { scaled, turned } from '../../support/meshTools';
-import { moldOf, partCm3 } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3 } from '../../support/moldOf';
 import { CLEAN_TROLL, HAND, MUSHROOM, TILTED_BOX } from '../../support/moldSamples';
+
+afterAll(forgetMolds);
 
 const PULLS: Readonly<Record<string, MoldWish>> = {
   block: { parts: '2' },

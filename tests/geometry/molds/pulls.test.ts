@@ -1,9 +1,11 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import type { MoldShape, MoldWish, TriangleMesh } from '../../../src/geometry';
 import { lcg } from '../../support/lcg';
 import { moved, turned } from '../../support/meshTools';
-import { moldOf, partCm3, stood } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3, stood } from '../../support/moldOf';
 import { BALL, HAND, MUSHROOM, RING, TROLL } from '../../support/moldSamples';
+
+afterAll(forgetMolds);
 
 const voxelFor = (mesh: TriangleMesh): { voxelMm: number } => ({
   voxelMm: mesh === TROLL || mesh === HAND ? 4 : 2.5,

@@ -1,16 +1,19 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import {
   MOLD_TYPES,
   moldType,
+  moldWork,
   readPull,
   settleMold,
   type MoldParameter,
   type MoldWish,
 } from '../../../src/geometry';
 import { say } from '../../../src/words/say';
-import { moldOf, stood } from '../../support/moldOf';
+import { forgetMolds, moldOf, stood } from '../../support/moldOf';
 import { BALL, BOX } from '../../support/moldSamples';
 import { problemOf, valueOf } from '../../support/outcome';
+
+afterAll(forgetMolds);
 
 /** Wrong for the kind of parameter, whatever its range. */
 const WRONG: Readonly<Record<MoldParameter['kind'], readonly (number | string)[]>> = {
@@ -89,7 +92,7 @@ describe('a parting plane of a block in two', () => {
     block({ parts: '2', partingMm }, mesh);
   const block = (wish: MoldWish, mesh: typeof BOX) => {
     const type = moldType('block');
-    return type.build({ sculpt: stood(mesh) }, valueOf(settleMold(type, wish)));
+    return moldWork('block').build({ sculpt: stood(mesh) }, valueOf(settleMold(type, wish)));
   };
 
   it('at or over the top of the sculpt is refused, and what would fit is said', () => {

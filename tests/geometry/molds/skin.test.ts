@@ -1,6 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { expectClose } from '../../support/close';
-import { moldOf, partCm3, stood } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3, stood } from '../../support/moldOf';
 import {
   ballMm3,
   boxSkinMm3,
@@ -14,6 +14,8 @@ import {
 } from '../../support/moldShapes';
 import { BALL, DOME, MUSHROOM } from '../../support/moldSamples';
 import { box } from '../../support/shapes';
+
+afterAll(forgetMolds);
 
 /** At 1.5 mm voxels the skins of round bodies and boxes came out within 0.05 %; facets cost less than a tenth of that. */
 const SKIN = 5e-4;

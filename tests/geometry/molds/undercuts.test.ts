@@ -1,7 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { expectClose } from '../../support/close';
 import { turned } from '../../support/meshTools';
-import { moldOf, partCm3 } from '../../support/moldOf';
+import { forgetMolds, moldOf, partCm3 } from '../../support/moldOf';
 import {
   ballMm3,
   ballWithinMm3,
@@ -14,6 +14,8 @@ import {
   ringLockedMm3,
 } from '../../support/moldShapes';
 import { BALL, MUSHROOM, RING } from '../../support/moldSamples';
+
+afterAll(forgetMolds);
 
 /**
  * What must be filled behind the skin so that a rigid jacket draws. A skin of 0 mm shows the sculpt's own undercuts. The fill is the difference of two

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { joinTeam, newControl, TeamStopped } from '../../../src/geometry/parallel/team';
+import { HelperMissing, joinTeam, newControl, TeamStopped } from '../../../src/geometry/parallel/team';
 
 describe('a team of one', () => {
   it('meets without waiting, in plain memory', () => {
@@ -35,6 +35,15 @@ it('shares are runs that follow each other and cover all, the longest a piece lo
       const lengths = shares.map(([from, to]) => to - from);
       expect(Math.max(...lengths) - Math.min(...lengths)).toBeLessThanOrEqual(1);
     }
+});
+
+describe('a helper that does not come', () => {
+  it('is not waited for without end: the caller is told, and a helper that comes late finds the team stopped', () => {
+    const control = newControl(true);
+    const caller = joinTeam(control, 0, 2, undefined, 60);
+    expect(() => caller.meet()).toThrow(HelperMissing);
+    expect(() => joinTeam(control, 1, 2).meet()).toThrow(TeamStopped);
+  });
 });
 
 describe('a stop', () => {

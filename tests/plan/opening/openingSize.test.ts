@@ -1,20 +1,22 @@
 import { expect, test } from 'vitest';
-import { planOpening, type OpeningAsk, type OpeningPlan } from '../../../src/plan';
+import { planOpening, type MoldBench, type OpeningAsk, type OpeningPlan } from '../../../src/plan';
 import { expectClose } from '../../support/close';
 import { benchOf } from '../../support/moldBench';
 import { cylinderOn, turnedBody } from '../../support/moldShapes';
 import { valueOf } from '../../support/outcome';
 import { box } from '../../support/shapes';
 
+const planOn = (bench: MoldBench, ask: OpeningAsk): OpeningPlan => valueOf(planOpening(bench, ask));
 const planOf = (body: Parameters<typeof benchOf>[0], ask: OpeningAsk): OpeningPlan =>
-  valueOf(planOpening(benchOf(body), ask));
+  planOn(benchOf(body), ask);
 
 /** Everything known of a pour, so that both ends of the band are. */
 const POUR = { freeRiseKgM3: 96, packFactor: 1.3, liquidKgM3: 1070, withinS: 10, mixPaS: 1 };
 
 test('The advised width is never narrower than what pours in time', () => {
+  const bench = benchOf(cylinderOn(35, 200));
   for (const withinS of [6, 8, 10, 14, 20]) {
-    const { opening } = planOf(cylinderOn(35, 200), { pour: { ...POUR, withinS } });
+    const { opening } = planOn(bench, { pour: { ...POUR, withinS } });
     const { leastMm, mostMm, isEmpty } = opening.band;
     if (isEmpty) expect(opening.verdict, `${withinS} s`).not.toBe('fits');
     else {
@@ -39,8 +41,9 @@ test('Liquid, section and upper end of a cylinder are those of its circle', () =
 test('A planned vent lets the mix run in faster: the lower end falls', () => {
   // A thin mix, which the air that comes up holds back more than the tube does.
   const pour = { ...POUR, mixPaS: 0.1 };
-  const shut = planOf(cylinderOn(60, 200), { pour });
-  const vented = planOf(cylinderOn(60, 200), { pour, vents: [[40, 0, 0]] });
+  const bench = benchOf(cylinderOn(60, 200));
+  const shut = planOn(bench, { pour });
+  const vented = planOn(bench, { pour, vents: [[40, 0, 0]] });
   expect(vented.opening.band.leastMm!).toBeLessThan(shut.opening.band.leastMm!);
 });
 

@@ -1,0 +1,35 @@
+// For scripts that look at the built page in a browser: serves dist/app on a free port and opens an installed Chromium.
+import { existsSync } from 'node:fs';
+import { chromium } from '@playwright/test';
+import { preview } from 'vite';
+import { root } from './setup.mjs';
+
+const USUAL = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+
+/** Runs `work` with a browser of its own profile and the address of the built page, then closes both. */
+export async function withBuiltPage(work) {
+  if (!existsSync(`${root}/dist/app/index.html`))
+    throw new Error('There is no dist/app yet: npm run build makes it.');
+  const executablePath = process.env.CHROMIUM_PATH ?? USUAL.find(existsSync);
+  if (executablePath === undefined) throw new Error('No chromium was found. Set CHROMIUM_PATH.');
+  const server = await preview({
+    configFile: `${root}/vite.config.ts`,
+    logLevel: 'error',
+    preview: { host: '127.0.0.1', port: 4600, strictPort: false },
+  });
+  const browser = await chromium.launch({
+    executablePath,
+    args: [
+      '--no-sandbox',
+      '--use-angle=swiftshader',
+      '--enable-unsafe-swiftshader',
+      '--disable-background-networking',
+    ],
+  });
+  try {
+    return await work({ browser, url: `http://127.0.0.1:${server.httpServer.address().port}/` });
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}

@@ -1,0 +1,1 @@
+export { csvText } from '../../job/csvText';

@@ -1,0 +1,33 @@
+import { useId, type ReactNode } from 'react';
+import { QuantityBox } from '../parts/QuantityBox';
+import type { FieldSpec } from '../ticket/fieldSpec';
+import type { BoxText } from '../ticket/readSpec';
+import { useDraft } from './useDraft';
+
+interface KeptBoxProps {
+  label: ReactNode;
+  /** What the menu of units is called. */
+  unitLabel: string;
+  spec: FieldSpec;
+  kept: BoxText;
+  onKeep: (box: BoxText | undefined, value: number | undefined) => void;
+}
+
+/** A quantity of the shop, kept as it is typed. */
+export function KeptBox({ label, unitLabel, spec, kept, onKeep }: KeptBoxProps) {
+  const id = useId();
+  const { box, type, leave } = useDraft(spec, kept, onKeep);
+  return (
+    <QuantityBox
+      id={id}
+      label={label}
+      unitLabel={unitLabel}
+      spec={spec}
+      box={box}
+      onText={(text) => type({ text, unit: box.unit })}
+      onUnit={(unit) => type({ text: box.text, unit })}
+      onLeave={leave}
+      onPick={({ text, value }) => type({ text, unit: box.unit, picked: value })}
+    />
+  );
+}

@@ -1,0 +1,26 @@
+import { MarkShape } from '../parts/StatusMark';
+import { useBackUp } from './useBackUp';
+
+/** One press, one file among the downloads. */
+export function BackUpButton({ className = 'act' }: { className?: string }) {
+  const { backUp, state, problem } = useBackUp();
+  return (
+    <>
+      <button type="button" className={className} disabled={state === 'working'} onClick={backUp}>
+        Back up now
+      </button>
+      <span className="note" role="status">
+        {state === 'working' && 'The backup is being written …'}
+        {state === 'saved' && 'The backup is among your downloads.'}
+        {problem !== undefined && (
+          <span className="err">
+            <MarkShape mark="stop" />
+            <span>
+              {problem.text} {problem.hint}
+            </span>
+          </span>
+        )}
+      </span>
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+import type { What } from '../ticket/history';
+import { fieldWords, lowerFirst } from './fieldWords';
+
+/** What was done, short enough for a button. A box is called as in its messages. */
+export const stepWords = ({ do: what, field }: What): string =>
+  field === undefined ? WORDS[what] : lowerFirst(fieldWords(field));
+
+const WORDS: Record<What['do'], string> = {
+  scan: 'another scan',
+  type: 'what was typed',
+  unit: 'the unit',
+  pick: 'the reading',
+  up: 'the way up',
+  scaleWay: 'how the scale is told',
+  along: 'which side was taped',
+  fileUnit: 'the unit of the file',
+  cut: 'the cut',
+  keep: 'which side is kept',
+  foam: 'the foam card',
+  cupTest: 'the cup test',
+  card: 'the foam card',
+  molding: 'the mold',
+  kits: 'the kits',
+  moldPick: 'the mold',
+  fact: 'what is known of it',
+  second: 'the second distance',
+  sizeWay: 'how its size is known',
+  sunk: 'what it is sunk in',
+  addBody: 'the bodies',
+  bodyKind: 'the shape of a body',
+  dropBody: 'the bodies',
+  fillAside: 'which volume is poured for',
+  takeFill: 'the water fill',
+  pickPoint: 'the point',
+  clearPoints: 'the points',
+  scaleFrom: 'which distance is the scale',
+  leaveOut: 'the piece left out',
+  putBack: 'the piece put back',
+  leaveOutOnly: 'the pieces left out',
+  pieceRule: 'what is made of the pieces',
+  pouring: 'the pour',
+  past: 'the castings of before',
+  pourFact: 'what is known of the pour',
+  color: 'the color',
+  pourWay: 'the way up when poured',
+  takeUp: 'the way up when poured',
+  addVents: 'the vents',
+  dropVent: 'the vents',
+  silicone: 'the silicone card',
+};

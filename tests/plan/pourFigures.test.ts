@@ -1,0 +1,251 @@
+import { describe, expect, it } from 'vitest';
+import { figuresOf, preparePour, type OpenedFigure, type PourAsk } from '../../src/plan';
+import { expectClose } from '../support/close';
+import { valueOf } from '../support/outcome';
+
+/** Something told in every question, so that every figure is there. */
+const ASK: PourAsk = {
+  pour: {
+    cavity: { volumeCm3: { value: 4500, low: 4440, high: 4560, from: 'taped' } },
+    freeRiseKgM3: { value: 96, from: 'data-sheet' },
+    ratio: { a: 100, b: 50, by: 'volume' },
+    partDensities: { aKgM3: 1100, bKgM3: 1200 },
+    packFactor: { value: 1.25, from: 'chosen' },
+  },
+  air: { altitudeM: 800 },
+  roomC: 21,
+  moldC: 34,
+  foam: { creamS: 45, openMin: 30, timesAtC: 23, ncoShare: 0.13, waterShare: 0.0055 },
+  cups: { cupCm3: 2000, mixS: 15 },
+  clamp: { projectedCm2: 300, plugCm2: 20, lidG: 3000, jacketMm: 12 },
+  warm: { wallMm: 8, sides: 1, surroundings: 'still box', airTempC: 45, targetTempC: 36 },
+  packs: { list: [1.15, 1.25, 1.45] },
+  prices: { aPerKg: 9, bPerKg: 7, failurePrice: 80 },
+  past: [
+    { packFactor: 1.25, filled: true },
+    { packFactor: 1.26, filled: false },
+  ],
+  castingCm2: 1660,
+  colors: [{ name: 'Moss', share: 0.02, of: 'B' }],
+  facts: { pigmentShare: (0.02 * 60) / 170, panelSpanMm: 90 },
+};
+
+const opened = (ask: PourAsk): Map<string, OpenedFigure> =>
+  new Map(figuresOf(valueOf(preparePour(ask)), ask).map((figure) => [figure.key, figure]));
+
+type Of = (title: string) => number;
+const phi = (z: number): number => 0.5 * erfc(-z / Math.SQRT2);
+/** Numerical Recipes, fractional error under 1.2e-7. */
+function erfc(x: number): number {
+  const z = Math.abs(x);
+  const t = 1 / (1 + z / 2);
+  const of = [
+    1.00002368, 0.37409196, 0.09678418, -0.18628806, 0.27886807, -1.13520398, 1.48851587, -0.82215223,
+  ];
+  const sum = [...of, 0.17087277].reduceRight((rest, c) => c + t * rest, 0);
+  const value = t * Math.exp(-z * z - 1.26551223 + t * sum);
+  return x >= 0 ? value : 2 - value;
+}
+const mixed = (v: Of, pack: string): number =>
+  ((v('free rise') * v(pack) * (v('cavity') + v('riser'))) / 1000 + v('out of the vents')) /
+    (1 - v('gas that leaves')) +
+  v('residue in the cup');
+const kept = (v: Of): number => Math.exp((-v('friction') * v('wrap') * Math.PI) / 180) * (1 - v('creep'));
+const shift = (v: Of): number =>
+  v('time of the card') * Math.exp((v('Ea') / v('R')) * (1 / v('T2, today') - 1 / v('T1, of the card')));
+
+/** Each formula worked by hand, from nothing but the inputs that are shown beside it. */
+const BY_HAND: Readonly<Record<string, (v: Of) => number>> = {
+  card_kg_m3: (v) => v('free rise'),
+  station_kpa: (v) => 101.325 * (1 - (0.0065 * v('H, height above the sea')) / 288.15) ** 5.25588,
+  free_rise_kg_m3: (v) => {
+    const gas = 1 / v('free rise of the card') - 1 / v('liquid density');
+    const air = v('p_card, air of the card') / v('p, air of the day');
+    const warmth = v('T, gas at gel today') / v('T_card, gas at gel');
+    return 1 / (1 / v('liquid density') + gas * air * warmth);
+  },
+  liquid_kg_m3: (v) => {
+    const [a, b] = [v('a, parts A by weight'), v('b, parts B by weight')];
+    return (a + b) / (a / v('density of A') + b / v('density of B'));
+  },
+  gas_loss: (v) =>
+    ((0.0440095 * v('p, air at sea level')) / (8.31446261815324 * v('T, gas at gel'))) *
+    (1 / v('free rise') - 1 / v('liquid density')),
+  mixed_g: (v) => mixed(v, 'pack factor'),
+  mixed_range_g: (v) => 1.6448536 * v('doubt of the mix') * v('mixed'),
+  ratio_by_mass: (v) =>
+    (v('a, parts A by volume') * v('density of A')) / (v('b, parts B by volume') * v('density of B')),
+  part_a_g: (v) =>
+    Math.round(
+      (v('mixed in all') * v('parts A by weight')) / (v('parts A by weight') + v('parts B by weight')),
+    ),
+  part_b_g: (v) =>
+    Math.round(
+      (v('mixed in all') * v('parts B by weight')) / (v('parts A by weight') + v('parts B by weight')),
+    ),
+  molded_density_kg_m3: (v) => v('free rise') * v('pack factor'),
+  in_mold_g: (v) => v('mixed') - v('residue in the cup'),
+  least_pack: (v) => Math.max(1, v('minimum fill') / v('free rise')),
+  short_fill_chance: (v) => phi(-Math.log(v('pack factor') / v('least pack')) / v('doubt of the pack')),
+  just_fills_pack: (v) => v('least pack') * Math.exp(1.6448536 * v('doubt of the pack there')),
+  just_fills_low_g: (v) => mixed(v, 'pack, least pack squared / pack of the high end'),
+  just_fills_high_g: (v) => mixed(v, 'pack of the high end'),
+  over_just_fills_g: (v) => v('mixed') - v('just fills, high end'),
+  stiffness_ratio: (v) => (v('pack') / v('other pack')) ** v('power'),
+  mix_price: (v) => (v('A') * v('price of A, a kilogram') + v('B') * v('price of B, a kilogram')) / 1000,
+  failure_price: (v) => v('mix') + v('what else it costs'),
+  expected_failure_price: (v) => v('chance of a short fill') * v('failed casting'),
+  more_pack_price: (v) => (v('more mix') / v('mix in grams')) * v('mix'),
+  more_pack_saves: (v) => (v('chance of a short fill') - v('chance with more pack')) * v('failed casting'),
+  past_filled: () => 1,
+  skin_pack: (v) =>
+    1 + ((v('skin over core') - 1) * (v('depth of the skin') / 10) * v('surface')) / v('cavity'),
+  advised_pack: (v) => v('pack of the skin') + v('margin'),
+  pressure_kpa: (v) => {
+    const f = v('free rise') / v('liquid density');
+    const pack = v('pack factor');
+    return v('p0, air outside') * ((pack * (1 - f)) / (1 - pack * f) - 1);
+  },
+  design_kpa: (v) => Math.max(v('peak pressure'), v('least pressure')),
+  push_n: (v) => (v('pressure to plan for') * v('shadow along the opening')) / 10,
+  clamp_n: (v) =>
+    ((v('pressure to plan for') * v('shadow along the opening')) / 10) * v('safety') -
+    (v('lid') / 1000) * 9.80665,
+  straps_needed: (v) => Math.ceil(v('clamp force') / (2 * v('tension of one') * kept(v))),
+  ratchets_needed: (v) => Math.ceil(v('clamp force') / (2 * v('tension of one') * kept(v))),
+  strap_n: (v) => v('clamp force') / (2 * v('straps')) / kept(v),
+  plug_n: (v) => (v('pressure to plan for') * v('area of the plug')) / 10,
+  largest_mix_g: (v) => (v('liquid density') / 1000) * v('cup to its rim') * v('fill'),
+  cups: (v) => {
+    let cups = 1;
+    while (v('what leaves the cups for the mold') / cups + v('residue of a cup') > v('largest mix')) cups++;
+    return cups;
+  },
+  cup_a_g: (v) => {
+    const [a, b] = [v('a, parts A by weight'), v('b, parts B by weight')];
+    return Math.round((v('mix in a cup') * a) / (a + b));
+  },
+  cup_b_g: (v) => {
+    const [a, b] = [v('a, parts A by weight'), v('b, parts B by weight')];
+    return Math.round((v('mix in a cup') * b) / (a + b));
+  },
+  cup_liquid_cm3: (v) => (1000 * v('mix in a cup')) / v('liquid density'),
+  cream_s: shift,
+  open_min: shift,
+  pour_window_s: (v) => v('cream time today') - v('mixing') - v('carrying') - v('margin'),
+  core_rise_k: (v) => {
+    const n = (v('a, share of A in the mix') * v('NCO in part A')) / 42.0168;
+    const w = ((1 - v('a, share of A in the mix')) * v('water in part B')) / 18.01528;
+    const heat = (n - 2 * w) * v('heat of urethane') + w * v('heat of water');
+    return (1e6 * heat) / v('cp, heat capacity');
+  },
+  core_c: (v) => v('A and B as mixed') + v('rise'),
+  contact_c: (v) => {
+    const [mold, mix] = [v('b_mold, silicone'), v('b_mix')];
+    return (mix * v('T_mix') + mold * v('T_mold')) / (mix + mold);
+  },
+  color_1_g: (v) => v('share') * v('B'),
+  color_1_drops: (v) => Math.round(v('grams') / v('a drop')),
+  ratio_doubt: (v) => ((2 * v('step')) / Math.sqrt(6)) * Math.hypot(1 / v('A'), 1 / v('B')),
+  cup_share: (v) => v('liquid') / v('cup'),
+  pour_time_s: (v) => v('mix in a cup') / v('rate'),
+  pigment_share: (v) =>
+    (v('Moss, of B') * v('b, parts B by weight')) / (v('a, parts A by weight') + v('b, parts B by weight')),
+  panel_mpa: (v) => ((v('factor') * v('pressure to plan for')) / 1000) * (v('span') / v('thickness')) ** 2,
+};
+
+/** A sum of a series, a rounding rule and sums over as many rows as there are doubts: tested with their own formulas. */
+const ELSEWHERE = [
+  'sigma_share',
+  'pack_sigma_share',
+  'cup_g',
+  'warm_heated_min',
+  'warm_deep_min',
+  'warm_surface_c',
+  'pour_within_min',
+];
+
+describe('every number can be opened', () => {
+  const figures = opened(ASK);
+
+  it('to a formula, inputs with unit and origin, and a source, each once', () => {
+    expect([...figures.keys()].sort()).toEqual([...Object.keys(BY_HAND), ...ELSEWHERE].sort());
+    for (const { key, value, formula, inputs, source } of figures.values()) {
+      expect(Number.isFinite(value), key).toBe(true);
+      for (const count of [formula.length, source.length, inputs.length])
+        expect(count, key).toBeGreaterThan(0);
+      for (const one of inputs)
+        expect(Number.isFinite(one.value) && one.from !== '', `${key}: ${one.title}`).toBe(true);
+    }
+    expect(figures.size).toBe(figuresOf(valueOf(preparePour(ASK)), ASK).length);
+  });
+
+  it.each(Object.keys(BY_HAND))('and the inputs shown give %s by hand', (key) => {
+    const { value, inputs } = figures.get(key)!;
+    const of: Of = (title) => {
+      const found = inputs.find((one) => one.title === title);
+      if (found === undefined) throw new Error(`${key} has no input ${title}`);
+      return found.value;
+    };
+    // The error function by hand is good to seven digits, and that of a far tail to fewer.
+    expectClose(value, BY_HAND[key]!(of), key === 'short_fill_chance' ? 1e-4 : 1e-6, key);
+  });
+
+  it('doubts add up as squares over the mass, and stay at 5 % without a cup of today', () => {
+    const { value, inputs } = figures.get('sigma_share')!;
+    const grams = inputs.filter(({ unit }) => unit === 'g');
+    const [rows, mass] = [grams.slice(0, -1), grams.at(-1)!.value];
+    const share = Math.hypot(...rows.map((row) => row.value)) / mass;
+    expectClose(value, Math.max(0.05, share), 1e-9, 'doubt');
+    const tested = opened({ ...ASK, pour: { ...ASK.pour, freeRiseKgM3: { value: 96, from: 'cup-test' } } });
+    expect(tested.get('sigma_share')!.value).toBeLessThan(0.05);
+    expect(tested.get('sigma_share')!.inputs.map(({ title }) => title)).not.toContain('least doubt');
+  });
+
+  it('of several cups each has its own grams, and all of them their sum', () => {
+    const several = opened({ ...ASK, cups: { cupCm3: 800 } });
+    const value = (key: string): number => several.get(key)!.value;
+    expect(value('cups')).toBeGreaterThan(1);
+    expect(value('all_cups_g')).toBe(value('cups') * value('cup_g'));
+    expect(value('cup_a_g') + value('cup_b_g')).toBe(value('cup_g'));
+    expect(value('cup_a_g')).toBeLessThan(value('part_a_g'));
+  });
+
+  it('with what was assumed named as such, and what was given not', () => {
+    const residue = (ask: PourAsk) =>
+      opened(ask)
+        .get('mixed_g')!
+        .inputs.find(({ title }) => title === 'residue in the cup')!;
+    expect(residue(ASK)).toMatchObject({ isAssumed: true });
+    expect(residue(ASK).from).toContain('common practice, no source');
+    const weighed = { ...ASK, pour: { ...ASK.pour, residueG: { value: 24, from: 'weighed' as const } } };
+    expect(residue(weighed)).toEqual({ title: 'residue in the cup', value: 24, unit: 'g', from: 'weighed' });
+  });
+});
+
+describe('what just fills', () => {
+  const ready = valueOf(preparePour(ASK));
+
+  it('is the mix of the least pack, between ends that are as far by ratio', () => {
+    const { lowPack, valuePack, highPack, lowG, valueG, highG } = ready.justFills!;
+    expect(valuePack).toBe(ready.batch.leastPack);
+    expectClose(lowPack * highPack, valuePack ** 2, 1e-9, 'ends');
+    expect(lowG < valueG && valueG < highG).toBe(true);
+  });
+
+  it('at its high end falls short once in twenty: a pour of that pack says so', () => {
+    const { highPack, highG } = ready.justFills!;
+    const there = valueOf(
+      preparePour({ ...ASK, pour: { ...ASK.pour, packFactor: { value: highPack, from: 'chosen' } } }),
+    );
+    expectClose(there.batch.shortFillChance, 0.05, 1e-6, 'chance');
+    expectClose(there.batch.mixedG, highG, 1e-9, 'mass');
+  });
+
+  it('is not told where no pack is that sure', () => {
+    const cavity = { volumeCm3: { value: 4500, low: 500, high: 9000, from: 'scanned' as const } };
+    const freeRiseKgM3 = { value: 96, from: 'data-sheet' as const, uShare: 0.5 };
+    const wide = { ...ASK, pour: { ...ASK.pour, cavity, freeRiseKgM3 } };
+    expect(valueOf(preparePour(wide))).not.toHaveProperty('justFills');
+  });
+});
