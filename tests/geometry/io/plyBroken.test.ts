@@ -54,14 +54,12 @@ describe('a broken PLY is refused with its code and its place', () => {
   });
 
   it('counts are held against the length of the file before anything is made', () => {
-    const started = performance.now();
     for (const count of ['4294967295', '9007199254740991']) {
       expect(problemOf(read(withHeader('vertex 8', `vertex ${count}`))).code).toBe('TRUNCATED');
       expect(problemOf(read(withHeader('face 6', `face ${count}`))).code).toBe('TRUNCATED');
       const header = headerOf({ format: LE }).replace('vertex 8', `vertex ${count}`);
       expect(problemOf(read(binary(header, rows('Float32', 'Uint8', 'Int32'), true))).code).toBe('TRUNCATED');
     }
-    expect(performance.now() - started).toBeLessThan(1000);
   });
 
   it('more faces than can be held are refused by the header, with the number that would do', () => {

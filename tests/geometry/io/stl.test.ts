@@ -203,10 +203,8 @@ describe('a broken STL is refused with its code and its place', () => {
   });
 
   it('a hundred thousand solids on one line take no longer than on lines of their own', () => {
-    const started = performance.now();
+    // The square of the length would take minutes, longer than any test may.
     expect(problemOf(read('solid a endsolid a '.repeat(1e5))).code).toBe('NO_TRIANGLES');
-    // The square of the length would take minutes.
-    expect(performance.now() - started).toBeLessThan(5000);
   });
 
   it('every way of cutting an ASCII STL short is an error, but for its last word and line end', () => {
