@@ -1,6 +1,18 @@
 import type { Locator, Page } from '@playwright/test';
 import { axeFindings } from './axe';
-import { ask as askOf, box, expect, hasBrowser, openTroll, tape, test, toStep, useLightFoam } from './ticket';
+import { hookedBlock } from './solids';
+import {
+  ask as askOf,
+  box,
+  expect,
+  hasBrowser,
+  newPiece,
+  openTroll,
+  tape,
+  test,
+  toStep,
+  useLightFoam,
+} from './ticket';
 
 test.skip(!hasBrowser, 'no chromium was found');
 test.slow();
@@ -13,6 +25,10 @@ const answer = (page: Page): Locator => ask(page).locator('.fig');
 async function lookAtTroll(page: Page): Promise<void> {
   await openTroll(page);
   await tape(page, '290.85');
+  await lookAtQuestion(page);
+}
+
+async function lookAtQuestion(page: Page): Promise<void> {
   await toStep(page, 'Mold');
   // What comes above it moves it out of view again, maybe before the browser has told the page that it was there.
   await expect(async () => {
@@ -21,11 +37,22 @@ async function lookAtTroll(page: Page): Promise<void> {
   }).toPass({ timeout: 60_000 });
 }
 
+const TWO_POCKETS = 'Two air pockets, base up; two vents cure both';
+
 async function fillTroll(page: Page): Promise<void> {
   await lookAtTroll(page);
-  await expect(answer(page)).toHaveText('Two air pockets, base up; two vents cure both', {
-    timeout: 120_000,
-  });
+  await expect(answer(page)).toHaveText(TWO_POCKETS, { timeout: 120_000 });
+}
+
+/** A plain body that keeps air in two places as the troll does, and is planned in a fraction of the time. */
+async function fillHooks(page: Page): Promise<void> {
+  await newPiece(page);
+  const file = { name: 'hooked block.stl', mimeType: 'model/stl', buffer: hookedBlock() };
+  await page.getByLabel('Choose a scan').setInputFiles(file);
+  await page.getByRole('radio', { name: '+z', exact: true }).check();
+  await tape(page, '80');
+  await lookAtQuestion(page);
+  await expect(answer(page)).toHaveText(TWO_POCKETS, { timeout: 120_000 });
 }
 
 /** The row of a check that says so. */
@@ -82,7 +109,7 @@ test('the troll keeps air in both ears, and both advised vents let it out', asyn
 test('a figure of before is never shown: from the first keystroke on the answer is being worked out', async ({
   page,
 }) => {
-  await fillTroll(page);
+  await fillHooks(page);
   await box(page, 'Diameter of the opening').fill('35');
   await expect(answer(page)).toHaveText(/^Working out/);
   await expect(ask(page).getByRole('table')).toHaveCount(0);
@@ -94,13 +121,13 @@ test('a figure of before is never shown: from the first keystroke on the answer 
   await box(page, 'Step of the scale').fill('0.1');
   await toStep(page, 'Mold');
   await expect(ask(page)).toHaveAttribute('aria-busy', 'false');
-  await expect(answer(page)).toHaveText('Two air pockets, base up; two vents cure both');
+  await expect(answer(page)).toHaveText(TWO_POCKETS);
 });
 
 test('working it out is cancelled at once, nothing typed is lost, and it is taken up again', async ({
   page,
 }) => {
-  await fillTroll(page);
+  await fillHooks(page);
   await page.evaluate(() => {
     const seen = { pressedMs: 0, goneMs: 0 };
     Object.assign(globalThis, { seen });
@@ -121,13 +148,13 @@ test('working it out is cancelled at once, nothing typed is lost, and it is take
   test.info().annotations.push({ type: 'cancel, ms', description: (goneMs - pressedMs).toFixed(0) });
   await expect(box(page, 'Diameter of the opening')).toHaveValue('33');
   await ask(page).getByRole('button', { name: 'Work it out again' }).click();
-  await expect(answer(page)).toHaveText('Two air pockets, base up; two vents cure both', {
+  await expect(answer(page)).toHaveText(TWO_POCKETS, {
     timeout: 120_000,
   });
 });
 
 test('a box that cannot be read is told by itself, in the summary and with a link', async ({ page }) => {
-  await fillTroll(page);
+  await fillHooks(page);
   await box(page, 'x of the opening').fill('3');
   await expect(ask(page)).toContainText('A place needs x, y and z.');
   await ask(page).getByRole('link', { name: 'The y of the opening' }).click();
@@ -149,7 +176,7 @@ test('the place card is printed with a numbered dot for each row of the tables',
   page,
   context,
 }) => {
-  await fillTroll(page);
+  await fillHooks(page);
   await addVents(page);
   const numbers = await ask(page)
     .locator('[data-n]')
@@ -193,13 +220,13 @@ test('the best way up is looked for when asked, can be cancelled, and is taken b
   await expect(ways.locator('tbody tr')).toHaveCount(4, { timeout: 120_000 });
   await expect(ways.locator('tbody tr').first()).toContainText('Today: as it stands');
   await ways.getByRole('button', { name: 'Take this way up' }).first().click();
-  await expect(answer(page)).toHaveText('Two air pockets, base up; two vents cure both', { timeout: 60_000 });
+  await expect(answer(page)).toHaveText(TWO_POCKETS, { timeout: 60_000 });
   await expect(ways.locator('tbody tr').first()).toContainText('Today: base up');
   await expect(page.getByLabel('Up when poured')).toHaveValue('found');
 });
 
 test('a band that has no width offers ways out, with newtons on the plug', async ({ page }) => {
-  await fillTroll(page);
+  await fillHooks(page);
   await useLightFoam(page, { times: true });
   await toStep(page, 'Mold');
   await box(page, 'Time to pour').fill('1');
@@ -212,13 +239,13 @@ test('a band that has no width offers ways out, with newtons on the plug', async
 });
 
 test('opening and vents by keyboard alone', async ({ page }) => {
-  await fillTroll(page);
+  await fillHooks(page);
   await page.getByLabel('Up when poured').focus();
   await page.keyboard.press('Tab');
   await expect(box(page, 'Diameter of the vents')).toBeFocused();
   await page.keyboard.type('1/8 in');
   await expect(ask(page)).toContainText('(0.13 in)');
-  await expect(answer(page)).toHaveText('Two air pockets, base up; two vents cure both', { timeout: 60_000 });
+  await expect(answer(page)).toHaveText(TWO_POCKETS, { timeout: 60_000 });
   await ask(page).getByRole('button', { name: 'Add the 2 advised vents' }).focus();
   await page.keyboard.press('Enter');
   await expect(box(page, 'z of vent 2')).toHaveValue(/\d/);
@@ -230,7 +257,7 @@ test('opening and vents by keyboard alone', async ({ page }) => {
 test('axe finds nothing against WCAG 2.2 AA, nothing runs over the edge and every target is 44 px, from 1280 to 320 px', async ({
   page,
 }) => {
-  await fillTroll(page);
+  await fillHooks(page);
   await addVents(page);
   await ask(page).getByRole('button', { name: 'Look for the best way up' }).click();
   await expect(ask(page)).toContainText('in use', { timeout: 120_000 });

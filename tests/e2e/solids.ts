@@ -47,6 +47,38 @@ export function boxFacets(size: readonly number[], at: readonly number[]): numbe
   ]);
 }
 
+/**
+ * A block on its base, 80 mm tall, with an arm on each side whose end hangs down, as a binary STL: closed, one surface, mm. Poured with
+ * its base up, each end keeps 20 x 10 x 40 mm of air. Planned in a tenth of the time that a scan takes.
+ */
+export function hookedBlock(): Buffer {
+  const [xs, zs] = [
+    [-45, -35, -20, 20, 35, 45],
+    [0, 20, 40, 55, 80],
+  ];
+  // From below: the block alone, the ends of the arms, the arms, the block.
+  const rows = ['..#..', '#.#.#', '#####', '..#..'];
+  const isFilled = (i: number, k: number): boolean => rows[k]?.[i] === '#';
+  const [front, back] = [-20, 20];
+  const facets: number[][] = [];
+  /** A face with its corners in turn, as seen from outside. */
+  const face = (...[a, b, c, d]: number[][]): void => {
+    facets.push([...a!, ...b!, ...c!], [...a!, ...c!, ...d!]);
+  };
+  for (let k = 0; k < rows.length; k++)
+    for (let i = 0; i < xs.length - 1; i++) {
+      if (!isFilled(i, k)) continue;
+      const [x0, x1, z0, z1] = [xs[i]!, xs[i + 1]!, zs[k]!, zs[k + 1]!];
+      face([x0, front, z0], [x1, front, z0], [x1, front, z1], [x0, front, z1]);
+      face([x1, back, z0], [x0, back, z0], [x0, back, z1], [x1, back, z1]);
+      if (!isFilled(i - 1, k)) face([x0, back, z0], [x0, front, z0], [x0, front, z1], [x0, back, z1]);
+      if (!isFilled(i + 1, k)) face([x1, front, z0], [x1, back, z0], [x1, back, z1], [x1, front, z1]);
+      if (!isFilled(i, k - 1)) face([x0, back, z0], [x1, back, z0], [x1, front, z0], [x0, front, z0]);
+      if (!isFilled(i, k + 1)) face([x0, front, z1], [x1, front, z1], [x1, back, z1], [x0, back, z1]);
+    }
+  return binaryStl(facets);
+}
+
 /** Nine coordinates a facet; the poles must be written alike, which -0 and rounding could spoil: both are evened out. */
 export function binaryStl(facets: readonly (readonly number[])[]): Buffer {
   const bytes = Buffer.alloc(84 + 50 * facets.length);
