@@ -35,13 +35,18 @@ export const ARCHIVE_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> =
           text: 'The archive does not name the model to start with; the only one in it was read.',
           hint: 'Look at the size and the picture: is it the piece?',
         }
-      : {
-          text:
-            v.part === 'twice'
-              ? `Two objects have the number ${v.text}: which of them counts cannot be told.`
-              : `The file names the ${v.part === 'model' ? 'model' : 'object'} "${v.text}", which is not in it.`,
-          hint: again,
-        },
+      : v.part === 'relations'
+        ? {
+            text: 'The list that names the model to start with is not written as it should be; the model it names was read.',
+            hint: 'Look at the size and the picture: is it the piece?',
+          }
+        : {
+            text:
+              v.part === 'twice'
+                ? `Two objects have the number ${v.text}: which of them counts cannot be told.`
+                : `The file names the ${v.part === 'model' ? 'model' : 'object'} "${v.text}", which is not in it.`,
+            hint: again,
+          },
   BAD_TRANSFORM: () => ({ text: 'A transform flattens its object to nothing.', hint: again }),
   CYCLE: (v) => ({ text: `The object "${v.text}" is a part of itself.`, hint: again }),
   MIRRORED: (v) => ({
@@ -54,16 +59,33 @@ export const ARCHIVE_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> =
           text: `${counted(v.count, 'support')} of the print left out.`,
           hint: 'The file marks what holds a print up; it is no part of the piece.',
         }
-      : {
-          text: `Passed over: ${counted(v.count, 'entry', 'entries')} of ${v.text}.`,
-          hint: 'Nothing to do: the surface is all there.',
-        },
+      : v.part === 'empty'
+        ? {
+            text: `${counted(v.count, 'object')} of the build ${v.count === 1 ? 'has' : 'have'} no triangles, at first object "${v.text}".`,
+            hint: 'Look at the size and the picture: a part of the piece may be missing.',
+          }
+        : v.part === 'unknown'
+          ? {
+              text: `Passed over: ${counted(v.count, 'entry', 'entries')} that ${v.count === 1 ? 'is' : 'are'} not known here, the first "${v.text}".`,
+              hint: 'Look at the size and the picture: a part of the surface may have stood there.',
+            }
+          : {
+              text: `Passed over: ${counted(v.count, 'entry', 'entries')} of ${v.text}.`,
+              hint: 'Nothing to do: the surface is all there.',
+            },
   TOO_LARGE: tooLarge,
 };
+
+const megabytes = (bytes: number | string | undefined): string => `${amount(Number(bytes) / 1e6)} MB`;
 
 /** What the file has, and the number that would do. */
 function tooLarge(v: Values): Sentence {
   const most = amount(v.limit, 10);
+  if (v.part === 'file')
+    return {
+      text: `The file has ${megabytes(v.count)}; ${megabytes(v.limit)} is the most.`,
+      hint: 'Export it as binary STL, where it is text: that takes a fifth of the room. Else have the scanner program thin it out: the volume hardly changes.',
+    };
   if (v.part === 'bytes')
     return { text: `A part unpacks to ${counted(v.count, 'byte')}; ${most} is the most.`, hint: other };
   if (v.part === 'entries')

@@ -1,5 +1,6 @@
 import type { MeshCode } from '../problem';
 import { ARCHIVE_WORDS } from './archiveWords';
+import { withReadPast } from './readPastWords';
 import { amount, counted, type Sentence, type Values } from './sentence';
 
 const again = 'Export the scan again from the program that made it, as binary STL, OBJ or PLY.';
@@ -11,7 +12,7 @@ const UNREAD: Readonly<Record<string, string>> = {
 };
 
 /** Sentences of the readers: the file can't be taken as it is. The place (line or byte) is added by `say`. */
-export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
+export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = withReadPast({
   ...ARCHIVE_WORDS,
   EMPTY_FILE: () => ({ text: 'The file is empty.', hint: again }),
   UNSUPPORTED_FORMAT: (v) =>
@@ -74,7 +75,7 @@ export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = 
   BAD_POLYGON: (v) => ({
     text:
       Number(v.corners) > Number(v.limit)
-        ? `A face has ${amount(v.corners, 9)} corners; ${amount(v.limit)} is the most.`
+        ? `A face has more than ${amount(v.limit)} corners, which is the most.`
         : v.part === 'work'
           ? 'The faces up to here have too many corners to be cut into triangles.'
           : `The outline of a face with ${v.corners} corners crosses itself.`,
@@ -103,4 +104,4 @@ export const READER_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = 
       hint: 'A cloud of points has no inside: have the scanner program make a mesh of it.',
     };
   },
-};
+});

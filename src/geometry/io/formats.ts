@@ -4,9 +4,10 @@ import { startsLikeObj } from './objText';
 import { plainText } from './plainText';
 import { readPly } from './ply';
 import { startsLikePly } from './plyHeader';
-import type { ScanFile } from './scanFile';
+import { SCAN_BYTES_LIMIT, tooManyBytes, type ScanFile } from './scanFile';
 import { readAsciiStl, startsLikeAsciiStl } from './stlAscii';
-import { announcesFacets, fitsBinaryStl, readBinaryStl } from './stlBinary';
+import { announcesFacets, fitsBinaryStl } from './stlBinary';
+import { readBinaryStl } from './stlCount';
 import { excerpt, isBlank } from './text';
 import { holdsModel, startsLikeZip } from './zipDirectory';
 
@@ -57,7 +58,7 @@ export const needs3mf = startsLikeZip;
 /**
  * Reads a scan by its named format, or else by the ending of its name. Where the content is plainly of another format it decides, and
  * the finding WRONG_FORMAT says so.
- * Errors: EMPTY_FILE, UNSUPPORTED_FORMAT, UNSUPPORTED_ENCODING, NOT_A_MESH and those of the reader.
+ * Errors: EMPTY_FILE, TOO_LARGE, UNSUPPORTED_FORMAT, UNSUPPORTED_ENCODING, NOT_A_MESH and those of the reader.
  *
  * @param read3mf the reader of 3MF, which brings an XML parser along: apart, so that a page can fetch it later
  */
@@ -71,6 +72,7 @@ export function readScanWith(
     return bad('UNSUPPORTED_FORMAT', { format: key, known: SCAN_FORMATS.map((f) => f.title).join(', ') });
   }
   if (file.bytes.length === 0) return bad('EMPTY_FILE', {}, { byte: 0 });
+  if (file.bytes.length > SCAN_BYTES_LIMIT) return tooManyBytes(file.bytes.length);
   const readers = { ...READERS, '3mf': { looksLike: holdsModel, read: read3mf } };
   const { bytes, findings } = looksLikeStl(file.bytes)
     ? { bytes: file.bytes, findings: [] }

@@ -27,6 +27,8 @@ export interface Model3mf {
   unit: string;
   objects: Map<string, Object3mf>;
   items: Use[];
+  /** Elements and attributes of the core that the specification does not know: how many, and the first of them. */
+  unknown: { count: number; text: string };
 }
 
 /** Namespaces of the specification and of the extensions that add nothing to a shape, or only say where it stands. */
@@ -54,6 +56,36 @@ const PARENT_OF: Readonly<Record<string, string>> = {
   triangle: 'triangles',
 };
 
+/** Elements of the core that add nothing to a shape (the same). */
+const WITHOUT_SHAPE: readonly string[] = ['metadata', 'metadatagroup', 'basematerials', 'base'];
+
+/** Elements that stand in theirs once: a second list would be counted from the start of the first. */
+const ONCE: readonly string[] = ['resources', 'build', 'mesh', 'components', 'vertices', 'triangles'];
+
+/**
+ * Attributes of each element (the same), and two that slicers add (common practice, no source). Any other may be one of these with a slip in
+ * its name.
+ */
+const VALUES_OF = new Map(
+  Object.entries({
+    model: 'unit requiredextensions recommendedextensions',
+    resources: '',
+    build: '',
+    item: 'objectid transform partnumber printable',
+    object: 'id type thumbnail partnumber name pid pindex instancescount',
+    mesh: '',
+    components: '',
+    component: 'objectid transform',
+    vertices: '',
+    triangles: '',
+    vertex: 'x y z',
+    triangle: 'v1 v2 v3 p1 p2 p3 pid',
+  }).map(([element, names]) => [element, new Set(names.split(' '))]),
+);
+
+/** Kinds of objects (the same, 4.1). */
+const TYPES: readonly string[] = ['model', 'solidsupport', 'support', 'surface', 'other'];
+
 interface State {
   model: Model3mf;
   object: Object3mf | undefined;
@@ -65,6 +97,8 @@ interface State {
   corePrefix: string;
   pathName: string | undefined;
   triangles: number;
+  /** Elements of ONCE that were met, with the object they are of. */
+  met: Set<string>;
 }
 
 type Values = Readonly<Record<string, string>>;
@@ -76,13 +110,14 @@ type Values = Readonly<Record<string, string>>;
  */
 export function model3mf(): XmlStream & { model: Model3mf } {
   const state: State = {
-    model: { unit: 'millimeter', objects: new Map(), items: [] },
+    model: { unit: 'millimeter', objects: new Map(), items: [], unknown: { count: 0, text: '' } },
     object: undefined,
     path: [],
     skipped: 0,
     corePrefix: '',
     pathName: undefined,
     triangles: 0,
+    met: new Set(),
   };
   const stream = xmlStream({
     open: (name, values, line) => open(state, name, values, line),
@@ -100,12 +135,22 @@ function open(state: State, name: string, values: Values, line: number): void {
   const { corePrefix } = state;
   const local = name.startsWith(corePrefix) ? name.slice(corePrefix.length) : '';
   const isOther = values.xmlns !== undefined && values.xmlns !== CORE;
-  if (isOther || PARENT_OF[local] !== state.path.at(-1)) {
+  const isCore = !isOther && local !== '' && !local.includes(':');
+  if (!isCore || !Object.hasOwn(PARENT_OF, local)) {
     refuseShape(state, name, line);
+    if (isCore && !WITHOUT_SHAPE.includes(local)) noteUnknown(state, name);
     state.skipped = 1;
     return;
   }
+  if (PARENT_OF[local] !== state.path.at(-1))
+    throw new Refusal(
+      'SYNTAX',
+      { expected: `what belongs in ${state.path.at(-1)}`, text: plain(name) },
+      { line },
+    );
+  if (ONCE.includes(local)) onlyOnce(state, local, line);
   state.path.push(local);
+  noteValues(state, local, values);
   OPENED[local]?.(state, values, line);
 }
 
@@ -132,6 +177,7 @@ function openModel(state: State, name: string, values: Values, line: number): vo
   }
   state.model.unit = values.unit ?? state.model.unit;
   state.path.push('model');
+  noteValues(state, 'model', values);
 }
 
 /** Elements of extensions that hold a shape inside an object: passed over, it would be missing from the piece. */
@@ -146,17 +192,17 @@ const OPENED: Readonly<Record<string, (state: State, values: Values, line: numbe
     const { objects } = state.model;
     const id = needed(values, 'id', line);
     if (objects.has(id)) throw new Refusal('BAD_REFERENCE', { part: 'twice', text: plain(id) }, { line });
+    const { type = 'model' } = values;
+    if (!TYPES.includes(type))
+      throw new Refusal('SYNTAX', { expected: 'a type of object', text: plain(type) }, { line });
     state.object = {
-      type: values.type ?? 'model',
+      type,
       points: numberList(64),
       triangles: intList(64),
       components: [],
     };
     objects.set(id, state.object);
   },
-  mesh: ({ object }, _, line) => onlyOnce(object!.points.length + object!.triangles.length, 'mesh', line),
-  vertices: ({ object }, _, line) => onlyOnce(object!.points.length, 'vertices', line),
-  triangles: ({ object }, _, line) => onlyOnce(object!.triangles.length, 'triangles', line),
   vertex: (state, values, line) => {
     for (const axis of ['x', 'y', 'z']) {
       const value = decimalOf(needed(values, axis, line));
@@ -177,9 +223,22 @@ const OPENED: Readonly<Record<string, (state: State, values: Values, line: numbe
   item: (state, values, line) => void state.model.items.push(useOf(state, values, line)),
 };
 
-/** A second list would be counted from the start of the first. */
-function onlyOnce(soFar: number, name: string, line: number): void {
-  if (soFar > 0) throw new Refusal('SYNTAX', { expected: 'the end of the object', text: name }, { line });
+function onlyOnce({ met, model, path }: State, name: string, line: number): void {
+  const key = `${path.includes('object') ? model.objects.size : 0} ${name}`;
+  if (met.has(key))
+    throw new Refusal('SYNTAX', { expected: `the end of the ${path.at(-1)}`, text: name }, { line });
+  met.add(key);
+}
+
+function noteUnknown({ model: { unknown } }: State, name: string): void {
+  if (unknown.count++ === 0) unknown.text = plain(name);
+}
+
+/** Attributes with a prefix are of extensions. */
+function noteValues(state: State, element: string, values: Values): void {
+  const known = VALUES_OF.get(element)!;
+  for (const name in values)
+    if (!known.has(name) && name !== 'xmlns' && !name.includes(':')) noteUnknown(state, name);
 }
 
 export const tooMany = (triangles: number, at?: Place): Refusal => {

@@ -1,6 +1,13 @@
+import { POLYGON_LIMIT } from './polygon';
 import { afterByteOrderMark, isBlank, isLineEnd, isWord } from './text';
 
-/** Puts the [from, to) byte pairs of one logical line into `fields` (comments off, continuations joined). Next byte. */
+/** Bytes of words that are kept of a line: one word more than the largest face has, so that it shows, and no more, however long the line is. */
+const FIELDS_LIMIT = 2 * (POLYGON_LIMIT + 2);
+
+/**
+ * Puts the [from, to) byte pairs of one logical line into `fields` (comments off, continuations joined), those of the first words where there
+ * are very many. Next byte.
+ */
 export function splitLine(bytes: Uint8Array, start: number, fields: number[]): number {
   fields.length = 0;
   let i = start;
@@ -20,18 +27,21 @@ export function splitLine(bytes: Uint8Array, start: number, fields: number[]): n
     const from = i;
     while (i < bytes.length && !isBlank(bytes[i]!) && !(bytes[i] === 92 && isLineEnd(bytes[i + 1] ?? 10)))
       i++;
-    fields.push(from, i);
+    if (fields.length < FIELDS_LIMIT) fields.push(from, i);
   }
 }
 
-/** Vertex number from 0 of `7`, `7/1`, `7//2`, `7/1/2` or `-3`; NaN when it is none of these, negative when below 1. */
+/**
+ * Vertex number from 0 of `7`, `7/1`, `7//2`, `7/1/2` or `-3`, also with nothing or one number more behind the last slash, see
+ * `hasOddSlashes`; NaN when it is none of these, negative when below 1.
+ */
 export function vertexNumber(bytes: Uint8Array, from: number, to: number, verticesSoFar: number): number {
   let slots = 0;
   let vertex = NaN;
   for (let at = from; at <= to; slots++) {
     let end = at;
     while (end < to && bytes[end] !== 47) end++;
-    if (slots > 2 || (at === end && (slots === 0 || end === to))) return NaN;
+    if (slots > 3 || (at === end && slots === 0)) return NaN;
     if (at < end) {
       const value = integerIn(bytes, at, end);
       if (Number.isNaN(value)) return NaN;
@@ -40,6 +50,14 @@ export function vertexNumber(bytes: Uint8Array, from: number, to: number, vertic
     at = end + 1;
   }
   return vertex < 0 ? verticesSoFar + vertex : vertex - 1;
+}
+
+/** A slash with nothing behind it, or more than two: the vertex in front of them is plain all the same. */
+export function hasOddSlashes(bytes: Uint8Array, from: number, to: number): boolean {
+  if (bytes[to - 1] === 47) return true;
+  let slashes = 0;
+  for (let i = from; i < to; i++) if (bytes[i] === 47) slashes++;
+  return slashes > 2;
 }
 
 function integerIn(bytes: Uint8Array, from: number, to: number): number {

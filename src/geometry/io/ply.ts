@@ -1,5 +1,5 @@
 import { bad, finding, good, type Outcome, type Problem } from '../../problem';
-import { plyBody, type PlyBody } from './plyBody';
+import { isOfType, plyBody, type PlyBody } from './plyBody';
 import {
   PLY_BYTES,
   readPlyHeader,
@@ -13,6 +13,7 @@ import { POLYGON_LIMIT } from './polygon';
 import { cutFaces, type PolygonMesh } from './polygonMesh';
 import { Refusal, refusing } from './refusal';
 import { tooManyTriangles, TRIANGLE_LIMIT, type ScanFile } from './scanFile';
+import { goodIfWhole, noteSlip, type Slips } from './slips';
 import { float32Step } from './stlBinary';
 import { intList, pushInt } from './text';
 
@@ -34,9 +35,12 @@ export function readPly(bytes: Uint8Array): Outcome<ScanFile> {
   const other = OTHER_END[header.value.format];
   if (scan.ok || other === undefined) return scan;
   // Which byte order a file has shows when only the other one gives a mesh.
-  return refusing(() => readBody(bytes, { ...header.value, format: other })).ok
-    ? bad('ENDIAN', { said: ORDER_WORDS[header.value.format], is: ORDER_WORDS[other] }, { line: 2 })
-    : scan;
+  const turned = refusing(() => readBody(bytes, { ...header.value, format: other }));
+  if (!turned.ok) return scan;
+  const values = { said: ORDER_WORDS[header.value.format], is: ORDER_WORDS[other] };
+  const slips: Slips = new Map();
+  noteSlip(slips, { code: 'ENDIAN', values, found: values, at: { line: 2 } });
+  return goodIfWhole(turned.value, slips);
 }
 
 const OTHER_END: Readonly<Record<PlyFormat, PlyFormat | undefined>> = {
@@ -138,10 +142,13 @@ function readVertices(body: PlyBody, { count, properties }: PlyElement, { points
         skipList(body, type, countType);
         continue;
       }
-      const value = body.next(type);
       const axis = axes[k]!;
-      if (axis < 0) continue;
-      if (!Number.isFinite(value))
+      if (axis < 0) {
+        body.pass(type);
+        continue;
+      }
+      const value = body.next(type);
+      if (!isOfType(type, value))
         throw new Refusal('BAD_NUMBER', { text: body.text() }, body.placeOf(body.at));
       points.data[3 * row + axis] = value;
     }
@@ -160,7 +167,7 @@ function readFaces(
   for (let row = 0; row < count; row++) {
     for (let k = 0; k < properties.length; k++) {
       const { type, countType } = properties[k]!;
-      if (countType === undefined) body.next(type);
+      if (countType === undefined) body.pass(type);
       else if (k === list) readFace(body, type, countType, mesh, vertices);
       else skipList(body, type, countType);
     }
@@ -179,11 +186,15 @@ function readFace(
   const byte = body.at;
   if (corners < 3)
     throw new Refusal('SYNTAX', { expected: '3 or more vertices', text: `${corners}` }, body.placeOf(byte));
-  pushInt(mesh.corners, corners);
-  pushInt(mesh.corners, byte);
+  // Told last, so that a list which runs over the end of the file is called cut off.
+  const isTooLong = corners > POLYGON_LIMIT;
+  if (!isTooLong) {
+    pushInt(mesh.corners, corners);
+    pushInt(mesh.corners, byte);
+  }
   for (let k = 0; k < corners; k++) {
     const vertex = body.next(type);
-    if (!Number.isInteger(vertex))
+    if (!Number.isInteger(vertex) || !isOfType(type, vertex))
       throw new Refusal('BAD_INDEX', { text: body.text() }, body.placeOf(body.at));
     if (vertex < 0 || vertex >= vertices)
       throw new Refusal(
@@ -191,17 +202,15 @@ function readFace(
         { part: 'from zero', index: vertex, vertices },
         body.placeOf(body.at),
       );
-    pushInt(mesh.corners, vertex);
+    if (!isTooLong) pushInt(mesh.corners, vertex);
   }
-  // Told last, so that a list which runs over the end of the file is called cut off.
-  if (corners > POLYGON_LIMIT)
-    throw new Refusal('BAD_POLYGON', { corners, limit: POLYGON_LIMIT }, body.placeOf(byte));
+  if (isTooLong) throw new Refusal('BAD_POLYGON', { corners, limit: POLYGON_LIMIT }, body.placeOf(byte));
 }
 
 function skipRows(body: PlyBody, { count, properties }: PlyElement): void {
   for (let row = 0; row < count; row++) {
     for (const { type, countType } of properties) {
-      if (countType === undefined) body.next(type);
+      if (countType === undefined) body.pass(type);
       else skipList(body, type, countType);
     }
     body.endRow();
@@ -210,12 +219,12 @@ function skipRows(body: PlyBody, { count, properties }: PlyElement): void {
 
 function skipList(body: PlyBody, type: PlyType, countType: PlyType): void {
   const length = listLength(body, countType);
-  for (let k = 0; k < length; k++) body.next(type);
+  for (let k = 0; k < length; k++) body.pass(type);
 }
 
 function listLength(body: PlyBody, countType: PlyType): number {
   const length = body.next(countType);
-  if (!Number.isInteger(length) || length < 0)
+  if (length < 0 || !isOfType(countType, length))
     throw new Refusal(
       'SYNTAX',
       { expected: 'the length of a list', text: body.text() },

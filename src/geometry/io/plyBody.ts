@@ -8,6 +8,8 @@ export interface PlyBody {
   /** Byte of the value read last. */
   at: number;
   next(type: PlyType): number;
+  /** The same for a value that is not used: it must be a number, or the name of one that is none. */
+  pass(type: PlyType): void;
   /** Called where a row must end. */
   endRow(): void;
   /** Called where the file must end. */
@@ -44,6 +46,10 @@ function asciiBody(bytes: Uint8Array, start: number): PlyBody {
       rowStarted = true;
       return numberIn(bytes, body.at, to);
     },
+    pass(type) {
+      if (Number.isNaN(body.next(type)) && !NO_NUMBER.test(body.text()))
+        throw new Refusal('BAD_NUMBER', { text: body.text() }, placeOf(body.at));
+    },
     endRow() {
       while (i < bytes.length && isBlank(bytes[i]!) && !isLineEnd(bytes[i]!)) i++;
       if (i < bytes.length && !isLineEnd(bytes[i]!)) throw outOfPlace('the end of the line');
@@ -73,6 +79,7 @@ function binaryBody(bytes: Uint8Array, start: number, little: boolean): PlyBody 
       i += PLY_BYTES[type];
       return last;
     },
+    pass: (type) => void body.next(type),
     endRow() {
       // Rows of a binary body have no mark at their end.
     },
@@ -85,6 +92,27 @@ function binaryBody(bytes: Uint8Array, start: number, little: boolean): PlyBody 
     text: () => String(last),
   };
   return body;
+}
+
+/** How programs write that a normal or a quality is none (C99's "nan" and "inf", and "1.#QNAN" of one maker's C). */
+const NO_NUMBER = /^[-+]?(nan|inf|1\.#)/i;
+
+/** Smallest and largest of each type of whole numbers. */
+const RANGES = new Map(
+  (Object.keys(PLY_BYTES) as PlyType[])
+    .filter((type) => !/^(float|double)/.test(type))
+    .map((type) => {
+      const count = 2 ** (8 * PLY_BYTES[type]);
+      return [type, type.startsWith('u') ? [0, count - 1] : [-count / 2, count / 2 - 1]] as const;
+    }),
+);
+
+/** Text may give a value that its type cannot have: programs cut it down in ways of their own. */
+export function isOfType(type: PlyType, value: number): boolean {
+  const range = RANGES.get(type);
+  return range === undefined
+    ? Number.isFinite(value)
+    : Number.isInteger(value) && value >= range[0]! && value <= range[1]!;
 }
 
 const trailing = (count: number, at: Place): Refusal => new Refusal('TRAILING_DATA', { bytes: count }, at);

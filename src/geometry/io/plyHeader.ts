@@ -67,7 +67,7 @@ export function readPlyHeader(bytes: Uint8Array): Outcome<PlyHeader> {
   const elements: PlyElement[] = [];
   const first = afterByteOrderMark(bytes) + 3;
   // Before a binary body it matters which bytes end a line: those that end the first one.
-  const crLf = bytes[first] === 13 && bytes[first + 1] === 10;
+  const crLf = endsCrLf(bytes, first);
   for (let at = first + (crLf ? 2 : 1), lines = 0; at < bytes.length; lines++) {
     const stop = lineStop(bytes, at);
     if (stop === undefined || lines > LINES_LIMIT)
@@ -76,9 +76,14 @@ export function readPlyHeader(bytes: Uint8Array): Outcome<PlyHeader> {
     const is = (k: number, word: string): boolean => sameWord(line, k, word);
     if (is(0, 'end_header')) {
       if (format === undefined) return outOfPlace(bytes, at, stop, 'format');
-      return good({ format, elements, end: Math.min(bytes.length, stop + (crLf ? 2 : 1)) });
+      return good({
+        format,
+        elements,
+        end: Math.min(bytes.length, stop + (crLf && endsCrLf(bytes, stop) ? 2 : 1)),
+      });
     }
     if (is(0, 'format')) {
+      if (format !== undefined) return outOfPlace(bytes, at, stop, 'one format');
       format = PLY_FORMATS.find((name) => is(1, name));
       if (format === undefined || !is(2, '1.0') || line.words.length !== 3)
         return outOfPlace(bytes, at, stop, `format ${PLY_FORMATS.join(' or ')} 1.0`);
@@ -89,10 +94,13 @@ export function readPlyHeader(bytes: Uint8Array): Outcome<PlyHeader> {
     } else if (is(0, 'property') && elements.length > 0) {
       const property = propertyOf(line);
       if (property === undefined) return outOfPlace(bytes, at, stop, 'property and its type');
-      elements.at(-1)!.properties.push(property);
+      const { properties } = elements.at(-1)!;
+      if (properties.some(({ name }) => name === property.name))
+        return outOfPlace(bytes, at, stop, 'a property of another name');
+      properties.push(property);
     } else if (line.words.length > 0 && !is(0, 'comment') && !is(0, 'obj_info'))
       return outOfPlace(bytes, at, stop, 'element, property or end_header');
-    at = stop + (bytes[stop] === 13 && bytes[stop + 1] === 10 ? 2 : 1);
+    at = stop + (endsCrLf(bytes, stop) ? 2 : 1);
   }
   return bad(
     'TRUNCATED',
@@ -100,6 +108,8 @@ export function readPlyHeader(bytes: Uint8Array): Outcome<PlyHeader> {
     { line: lineAt(bytes, bytes.length), byte: bytes.length },
   );
 }
+
+const endsCrLf = (bytes: Uint8Array, stop: number): boolean => bytes[stop] === 13 && bytes[stop + 1] === 10;
 
 /** Where the line ends, or undefined where it is longer than any of a header. */
 function lineStop(bytes: Uint8Array, at: number): number | undefined {
@@ -132,7 +142,10 @@ function elementOf(line: HeaderLine, at: number, stop: number): Outcome<PlyEleme
   const { bytes, words } = line;
   if (words.length !== 3) return outOfPlace(bytes, at, stop, 'element, its name and its count');
   const [from, to] = words[2]!;
-  const count = numberIn(bytes, from, to);
+  // Digits alone: a sign, a point or an exponent is no part of a count.
+  const count = bytes.subarray(from, to).every((byte) => byte >= 48 && byte <= 57)
+    ? numberIn(bytes, from, to)
+    : NaN;
   if (!Number.isSafeInteger(count) || count < 0)
     return bad(
       'BAD_NUMBER',

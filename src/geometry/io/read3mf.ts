@@ -67,7 +67,7 @@ function readPackage(bytes: Uint8Array): Outcome<ScanFile> {
     unit: unit.unit,
     trianglesRead: triangles.length / 3,
     coordinateStep: float32Step(largest),
-    findings: [...file.findings, ...mirroredFinding(placed)],
+    findings: [...file.findings, ...unknownFinding(file), ...mirroredFinding(placed)],
   });
 }
 
@@ -82,9 +82,13 @@ function firstPart(file: Package): string {
     return models[0]!;
   }
   let target: string | undefined;
+  let isRoot = true;
   const stream = xmlStream({
-    open: (_, values) => {
-      if (values.Type === MODEL_TYPE) target ??= values.Target;
+    open: (name, values) => {
+      if (isRoot && !isRelations(name, values))
+        file.findings.push(finding('BAD_REFERENCE', 'look', { part: 'relations' }));
+      isRoot = false;
+      if (/^(\w+:)?Relationship$/.test(name) && values.Type === MODEL_TYPE) target ??= values.Target;
     },
     close: () => undefined,
   });
@@ -93,6 +97,13 @@ function firstPart(file: Package): string {
   if (target === undefined) throw new Refusal('NOT_A_MESH', { what: 'a zip archive that names no 3D model' });
   return partKey(target);
 }
+
+/** The root of the part that names the first model (ECMA-376 part 2, 6.5, from memory). */
+const isRelations = (name: string, values: Readonly<Record<string, string>>): boolean =>
+  /^(\w+:)?Relationships$/.test(name) &&
+  Object.keys(values).some((key) => /^xmlns(:|$)/.test(key) && values[key] === RELATIONS);
+
+const RELATIONS = 'http://schemas.openxmlformats.org/package/2006/relationships';
 
 /** A model part, read once. */
 function modelAt(file: Package, part: string, line?: number): Model3mf {
@@ -128,6 +139,7 @@ function placedObjects(file: Package, first: string, model: Model3mf): Placed[] 
   if (total.triangles > TRIANGLE_LIMIT) throw tooMany(total.triangles);
   const placed: Placed[] = [];
   let supports = 0;
+  const empty: string[] = [];
   const place = (part: string, use: Use, outer: Transform): void => {
     const { object, part: own } = objectOf(file, part, use);
     if (SUPPORTS.includes(object.type)) {
@@ -136,9 +148,14 @@ function placedObjects(file: Package, first: string, model: Model3mf): Placed[] 
     }
     const transform = both(use.transform, outer);
     if (object.triangles.length > 0) placed.push({ object, transform });
+    else if (object.components.length === 0) empty.push(plain(use.id));
     for (const component of object.components) place(own, component, transform);
   };
   for (const item of model.items) place(first, item, UNMOVED);
+  if (empty.length > 0)
+    file.findings.push(
+      finding('IGNORED_ELEMENTS', 'look', { part: 'empty', count: empty.length, text: empty[0]! }),
+    );
   if (supports > 0)
     file.findings.push(
       finding('IGNORED_ELEMENTS', 'look', { part: 'support', count: supports, text: 'support' }),
@@ -217,9 +234,20 @@ function merged(
     }
   }
   if (!(largest <= COORDINATE_LIMIT))
-    throw new Refusal('COORD_RANGE', { text: largest.toExponential(2), limit: COORDINATE_LIMIT });
+    throw new Refusal('COORD_RANGE', {
+      text: Number.isFinite(largest) ? largest.toExponential(2) : 'more than can be told',
+      limit: COORDINATE_LIMIT,
+    });
   const { positions, index } = weldPoints(points);
   return { positions, triangles: corners.map((v) => index[v]!), largest };
+}
+
+/** What the specification does not know may be a slip in the name of what it does. */
+function unknownFinding({ models }: Package): Problem[] {
+  const unknown = [...models.values()].map((model) => model.unknown).filter(({ count }) => count > 0);
+  if (unknown.length === 0) return [];
+  const count = unknown.reduce((sum, one) => sum + one.count, 0);
+  return [finding('IGNORED_ELEMENTS', 'look', { part: 'unknown', count, text: unknown[0]!.text })];
 }
 
 /** A transform that mirrors turns every triangle inside out; they were turned back. */

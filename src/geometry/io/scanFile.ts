@@ -23,5 +23,13 @@ export const COORDINATE_LIMIT = 1e8;
  */
 export const TRIANGLE_LIMIT = 1e7;
 
+/**
+ * A file of more bytes is refused by its size, before it is read: as many triangles as are read take 500 MB as binary STL. Chosen here.
+ */
+export const SCAN_BYTES_LIMIT = 2 ** 29;
+
+export const tooManyBytes = (count: number): { ok: false; problem: Problem } =>
+  bad('TOO_LARGE', { part: 'file', count, limit: SCAN_BYTES_LIMIT });
+
 export const tooManyTriangles = (count: number, at?: Problem['at']): { ok: false; problem: Problem } =>
   bad('TOO_LARGE', { part: 'triangles', count, limit: TRIANGLE_LIMIT }, at);

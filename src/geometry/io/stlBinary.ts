@@ -2,8 +2,8 @@ import { bad, good, type Outcome } from '../../problem';
 import { COORDINATE_LIMIT, tooManyTriangles, TRIANGLE_LIMIT, type ScanFile } from './scanFile';
 import { endWelding, startWelding, weldFacets } from './weld';
 
-const HEADER_BYTES = 84;
-const FACET_BYTES = 50;
+export const HEADER_BYTES = 84;
+export const FACET_BYTES = 50;
 
 /** Facets welded at a time: what is read is never held twice. */
 const CHUNK_FACETS = 8192;
@@ -17,27 +17,18 @@ export function fitsBinaryStl(bytes: Uint8Array): boolean {
 export const announcesFacets = (bytes: Uint8Array): boolean =>
   bytes.length >= HEADER_BYTES && facetCount(bytes) < 5e7;
 
+/** What of a binary file is read as facets. */
+export interface FacetRun {
+  count: number;
+  /** Little-endian, as STL asks. */
+  little: boolean;
+}
+
 /**
- * Binary STL: 80 bytes of header, a little-endian facet count, 50 bytes a facet (normal, three corners, attribute).
- * Stored normals and attributes are not used: the order of the corners says which side is out.
- * Errors with their byte: TRUNCATED, COUNT_MISMATCH, NO_TRIANGLES, TOO_LARGE, BAD_NUMBER, COORD_RANGE.
+ * So many facets from the end of the header on; the attribute of the last may be missing.
+ * Errors with their byte: NO_TRIANGLES, TOO_LARGE, BAD_NUMBER, COORD_RANGE.
  */
-export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
-  if (bytes.length < HEADER_BYTES) {
-    return bad('TRUNCATED', { bytes: bytes.length, expectedBytes: HEADER_BYTES }, { byte: bytes.length });
-  }
-  const count = facetCount(bytes);
-  const expectedBytes = HEADER_BYTES + FACET_BYTES * count;
-  if (expectedBytes !== bytes.length) {
-    const facetsPresent = (bytes.length - HEADER_BYTES) / FACET_BYTES;
-    const code =
-      expectedBytes > bytes.length && facetsPresent < count && count < 1e8 ? 'TRUNCATED' : 'COUNT_MISMATCH';
-    return bad(
-      code,
-      { bytes: bytes.length, expectedBytes, facetsSaid: count, facetsPresent: Math.floor(facetsPresent) },
-      { byte: code === 'TRUNCATED' ? bytes.length : Math.min(expectedBytes, 80) },
-    );
-  }
+export function readFacets(bytes: Uint8Array, { count, little }: FacetRun): Outcome<ScanFile> {
   if (count === 0) return bad('NO_TRIANGLES', {}, { byte: 80 });
   if (count > TRIANGLE_LIMIT) return tooManyTriangles(count, { byte: 80 });
   const welding = startWelding(3 * count);
@@ -49,7 +40,7 @@ export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
     for (let facet = first, q = 0; facet < first + facets; facet++) {
       const at = HEADER_BYTES + FACET_BYTES * facet + 12;
       for (let k = 0; k < 36; k += 4) {
-        const x = view.getFloat32(at + k, true);
+        const x = view.getFloat32(at + k, little);
         const size = Math.abs(x);
         if (!(size <= COORDINATE_LIMIT)) {
           return bad(
@@ -73,8 +64,9 @@ export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
   });
 }
 
-function facetCount(bytes: Uint8Array): number {
-  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(80, true);
+/** The count behind the header, as STL writes it or with its bytes the other way round. */
+export function facetCount(bytes: Uint8Array, little = true): number {
+  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(80, little);
 }
 
 /** Distance between neighboring float32 numbers of this size (IEEE 754: 24 bits of significand). */

@@ -27,6 +27,7 @@ export interface XmlStream {
  */
 export function xmlStream(taker: XmlTaker): XmlStream {
   const parser = new SaxesParser<{ position: true; xmlns: false }>({ position: true, xmlns: false });
+  const prefixes = declaredPrefixes();
   let depth = 0;
   let sinceTag = 0;
   let decoder: TextDecoder | undefined;
@@ -46,11 +47,13 @@ export function xmlStream(taker: XmlTaker): XmlStream {
   parser.on('opentag', ({ name, attributes }) => {
     sinceTag = 0;
     if (++depth > DEPTH_LIMIT) throw new Refusal('UNSAFE_XML', { part: 'depth', limit: DEPTH_LIMIT }, here());
+    prefixes.enter(name, attributes, here);
     taker.open(name, attributes, parser.line);
   });
   parser.on('closetag', ({ name }) => {
     sinceTag = 0;
     depth--;
+    prefixes.leave();
     taker.close(name);
   });
   const decode = (chunk: Uint8Array | undefined): string => {
@@ -79,6 +82,35 @@ export function xmlStream(taker: XmlTaker): XmlStream {
     },
   };
 }
+
+/**
+ * Every prefix of a name must be declared by its element or one around it ("Namespaces in XML 1.0"): a name with a slip in its prefix would be
+ * taken for one of an extension, and passed over.
+ */
+function declaredPrefixes(): {
+  enter: (tag: string, values: Readonly<Record<string, string>>, here: () => { line: number }) => void;
+  leave: () => void;
+} {
+  const open: (readonly string[])[] = [['xml', 'xmlns']];
+  const check = (name: string, here: () => { line: number }): void => {
+    const colon = name.indexOf(':');
+    if (colon < 0 || open.some((own) => own.includes(name.slice(0, colon)))) return;
+    const text = `the prefix of ${plain(name)} is not declared.`;
+    throw new Refusal('SYNTAX', { part: 'xml', expected: 'XML', text }, here());
+  };
+  return {
+    enter: (tag, values, here) => {
+      let own: string[] | undefined;
+      for (const name in values) if (name.startsWith('xmlns:')) (own ??= []).push(name.slice(6));
+      open.push(own ?? NONE);
+      check(tag, here);
+      for (const name in values) check(name, here);
+    },
+    leave: () => void open.pop(),
+  };
+}
+
+const NONE: readonly string[] = [];
 
 const PIECE = 65_536;
 

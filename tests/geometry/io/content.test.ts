@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { divergenceVolume, readScan, SCAN_FORMATS } from '../../../src/geometry';
+import { divergenceVolume, readScan, SCAN_BYTES_LIMIT, SCAN_FORMATS } from '../../../src/geometry';
+import { TRIANGLE_LIMIT } from '../../../src/geometry/io/scanFile';
 import { write3mf } from '../../../src/geometry/io/write3mf';
 import { say } from '../../../src/words/say';
 import { expectClose } from '../../support/close';
@@ -48,6 +49,19 @@ describe('what a file holds decides, and a wrong ending is said', () => {
       said === is ? [] : [{ said: said.title, is: is.title }],
     );
     if (said !== is) expect(say(wrong[0]!).text).toContain(`called ${said.title} but holds ${is.title}`);
+  });
+});
+
+describe('a file of more than 537 MB', () => {
+  it('is refused by its size alone', () => {
+    const problem = problemOf(readScan({ bytes: new Uint8Array(SCAN_BYTES_LIMIT + 1), name: 'scan.stl' }));
+    expect(problem).toMatchObject({ code: 'TOO_LARGE', values: { part: 'file', limit: SCAN_BYTES_LIMIT } });
+    expect(say(problem).text).toBe('The file has 536.9 MB; 536.9 MB is the most.');
+    expect(say(problem).hint).toContain('binary STL');
+  });
+
+  it('as many triangles as are read fit in as binary STL', () => {
+    expect(84 + 50 * TRIANGLE_LIMIT).toBeLessThanOrEqual(SCAN_BYTES_LIMIT);
   });
 });
 

@@ -94,6 +94,7 @@ describe('concave faces keep their area and volume', () => {
 });
 
 const BOX_TEXT = v + faces((n) => n);
+const OPEN_TEXT = BOX_TEXT.replace('f 5 6 7 8\n', '');
 const lineOf = (text: string, part: string): Place => ({
   line: text.slice(0, text.indexOf(part)).split('\n').length,
   byte: text.indexOf(part),
@@ -116,7 +117,7 @@ describe('a broken OBJ is refused with its code, its line and its byte', () => {
       'f 5 6 7 8',
     ],
     ['a rational weight', BOX_TEXT.replace('v 40 30 20', 'v 40 30 20 0.5'), 'UNSUPPORTED_FEATURE', '0.5'],
-    ['a face of two', `${BOX_TEXT}f 1 2\n`, 'SYNTAX', 'f 1 2\n'],
+    ['a face of two, and another is missing', `${OPEN_TEXT}f 1 2\n`, 'SYNTAX', 'f 1 2\n'],
     ['vertex 0', `${BOX_TEXT}f 0 2 3\n`, 'INDEX_OUT_OF_RANGE', '0 2 3\n'],
     ['vertex 9 of 8', `${BOX_TEXT}f 1 9 3\n`, 'INDEX_OUT_OF_RANGE', '9 3\n'],
     ['vertex -9 of 8', `${BOX_TEXT}f 1 2 -9\n`, 'INDEX_OUT_OF_RANGE', '-9\n'],
@@ -131,8 +132,8 @@ describe('a broken OBJ is refused with its code, its line and its byte', () => {
       'INDEX_OUT_OF_RANGE',
       '99999999999999999999',
     ],
-    ['a free-form surface', `${BOX_TEXT}cstype bspline\n`, 'UNSUPPORTED_FEATURE', 'cstype'],
-    ['a curve', `${BOX_TEXT}curv 0 1 1 2\n`, 'UNSUPPORTED_FEATURE', 'curv'],
+    ['a free-form surface', `${OPEN_TEXT}cstype bspline\n`, 'UNSUPPORTED_FEATURE', 'cstype'],
+    ['a curve', `${OPEN_TEXT}curv 0 1 1 2\n`, 'UNSUPPORTED_FEATURE', 'curv'],
     ['a face of 5 000 corners', `${BOX_TEXT}f${' 1 2 3 4'.repeat(1250)}\n`, 'BAD_POLYGON', 'f 1 2 3 4 1'],
     ['a face that crosses itself', `${BOX_TEXT}f 1 3 2 4\n`, 'BAD_POLYGON', 'f 1 3 2 4'],
   ])('%s', (_, text, code, part) => {
@@ -149,7 +150,11 @@ describe('a broken OBJ is refused with its code, its line and its byte', () => {
   it.each<[string, Uint8Array, Code]>([
     ['zeros', new Uint8Array(500), 'NOT_A_MESH'],
     ['a zip archive', Uint8Array.of(0x50, 0x4b, 3, 4, 0, 0), 'NOT_A_MESH'],
-    ['UTF-32 text', Uint8Array.of(0xff, 0xfe, 0, 0, 0x76, 0, 0, 0), 'UNSUPPORTED_ENCODING'],
+    [
+      'UTF-32 text that stops in a character',
+      Uint8Array.of(0xff, 0xfe, 0, 0, 0x76, 0, 0),
+      'UNSUPPORTED_ENCODING',
+    ],
   ])('%s that is called .obj', (_, bytes, code) => {
     expect(problemOf(read(bytes)).code).toBe(code);
   });

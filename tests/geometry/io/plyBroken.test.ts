@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readScan } from '../../../src/geometry';
 import type { Code } from '../../../src/problem';
 import { problemOf } from '../../support/outcome';
-import { ascii, BE, big, binary, headerOf, LE, little, rows } from '../../support/plyFiles';
+import { ascii, BE, big, binary, headerOf, LE, little, QUADS, rows } from '../../support/plyFiles';
 import { textBytes } from '../../support/writeMesh';
 
 const read = (bytes: Uint8Array | string): ReturnType<typeof readScan> =>
@@ -79,8 +79,9 @@ describe('a broken PLY is refused with its code and its place', () => {
     expect(problemOf(read(`ply\n${'comment a\n'.repeat(1e5)}`)).code).toBe('SYNTAX');
   });
 
-  it('the other byte order than the one it says', () => {
-    const swapped = binary(headerOf({ format: BE }), rows('Float32', 'Uint8', 'Int32'), true);
+  it('the other byte order than the one it says, and a face is missing', () => {
+    const faces = QUADS.slice(1);
+    const swapped = binary(headerOf({ format: BE, faces }), rows('Float32', 'Uint8', 'Int32', faces), true);
     expect(problemOf(read(swapped))).toMatchObject({
       code: 'ENDIAN',
       values: { said: 'big-endian', is: 'little-endian' },

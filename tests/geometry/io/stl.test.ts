@@ -75,9 +75,11 @@ describe('a box of 40 x 30 x 20 comes out of every form of STL as 12 triangles a
 });
 
 const truncated = stlBytes(BOX).subarray(0, 84 + 50 * 7 + 13);
-const longer = (): Uint8Array => {
-  const bytes = new Uint8Array(84 + 50 * 12 + 3);
-  bytes.set(stlBytes(BOX));
+/** The first facets of the box, as many as announced, and three bytes. */
+const longer = (facets: number): Uint8Array => {
+  const bytes = new Uint8Array(84 + 50 * facets + 3);
+  bytes.set(stlBytes(BOX).subarray(0, 84 + 50 * facets));
+  new DataView(bytes.buffer).setUint32(80, facets, true);
   return bytes;
 };
 const withFloat = (value: number, facetNumber: number, slot: number): Uint8Array => {
@@ -93,7 +95,7 @@ describe('a broken STL is refused with its code and its place', () => {
     ['blank lines only', '\n \r\n\t', 'EMPTY_FILE', { byte: 0 }],
     ['binary cut off in facet 8', truncated, 'TRUNCATED', { byte: truncated.length }],
     ['binary cut off in its header', stlBytes(BOX).subarray(0, 50), 'TRUNCATED', undefined],
-    ['binary with three bytes more than it says', longer(), 'COUNT_MISMATCH', undefined],
+    ['binary with three bytes more than it says, and a gap', longer(11), 'COUNT_MISMATCH', undefined],
     ['binary with no facet', noFacets, 'NO_TRIANGLES', { byte: 80 }],
     [
       'binary, NaN in facet 3, second coordinate',
