@@ -14,12 +14,38 @@ export const csvText = ({ heads, rows }: Table): string =>
   `${Papa.unparse([heads, ...rows].map((row) => row.map(cellText)))}\r\n`;
 
 /** Guarded by hand and not by the library's option, which cannot be taken off again. */
-const cellText = (cell: string | number): string =>
-  typeof cell === 'string' && FORMULA.test(cell) ? `'${cell}` : String(cell);
+const cellText = (cell: string | number): string => (typeof cell === 'string' ? guarded(cell) : String(cell));
+
+/**
+ * An apostrophe before each place where a spreadsheet could begin a formula: at the start of the cell, and after what some of them part cells or
+ * rows by although the file does not (OWASP, CSV Injection).
+ */
+function guarded(text: string): string {
+  const leads = leadsToFormula(text);
+  let cell = '';
+  for (let i = 0; i < text.length; i++)
+    cell += startsCell(text, i) && leads[i] === 1 ? `'${text[i]}` : text[i];
+  return cell;
+}
 
 /** A guarded cell as it was before. */
-export const unguarded = (cell: string): string =>
-  cell.startsWith("'") && FORMULA.test(cell.slice(1)) ? cell.slice(1) : cell;
+export function unguarded(cell: string): string {
+  const leads = leadsToFormula(cell);
+  let text = '';
+  for (let i = 0; i < cell.length; i++)
+    if (cell[i] !== "'" || leads[i + 1] !== 1 || !startsCell(cell, i)) text += cell[i];
+  return text;
+}
 
-/** What starts a formula in a spreadsheet, also behind blanks; and what looks guarded already, so that a guard can be taken off again. */
-const FORMULA = /^'*\s*[=+\-@\t\r]/;
+/** Signs that start a formula, the wide ones of East Asian keyboards too. */
+const STARTS = /[=+\-@\t\r\uff0b\uff0d\uff1d\uff20]/;
+
+/** Of each place: does a formula begin there, behind nothing but blanks, or apostrophes that may be a guard? So a guard never changes the answer. */
+function leadsToFormula(text: string): Uint8Array {
+  const leads = new Uint8Array(text.length + 1);
+  for (let i = text.length - 1; i >= 0; i--)
+    leads[i] = STARTS.test(text[i]!) || (/[\s']/.test(text[i]!) && leads[i + 1] === 1) ? 1 : 0;
+  return leads;
+}
+
+const startsCell = (text: string, at: number): boolean => at === 0 || /[;\t\r\n]/.test(text[at - 1]!);

@@ -30,3 +30,32 @@ function inOrder(_key: string, value: unknown): unknown {
       .map((key) => [key, value[key]]),
   );
 }
+
+/**
+ * What was read of a part of a file, or what is wrong where that is not all that stands there: the library that checks shapes takes a list for an
+ * object without keys.
+ */
+export const unchanged = <T>(read: T, json: unknown): T | string =>
+  isSame(read, json) ? read : 'a list stands where an object should';
+
+/** Names that every object of the language has a meaning for: as keys some readers drop them, so what stands under them would be lost. */
+const RESERVED: readonly string[] = ['__proto__', 'constructor', 'prototype'];
+
+/** Deeper than any file of ours by far, and no danger to what reads it step by step. Chosen here. */
+const DEEPEST = 100;
+
+/** Why a file with this in it is not taken, in words; undefined where nothing speaks against it. */
+export function unsafeIn(json: unknown): string | undefined {
+  const open: { value: unknown; depth: number }[] = [{ value: json, depth: 0 }];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    const { value, depth } = next;
+    // JSON knows no Infinity: it would be written as null.
+    if (typeof value === 'number' && !Number.isFinite(value)) return 'it has a number too large to be kept';
+    if (typeof value !== 'object' || value === null) continue;
+    if (depth === DEEPEST) return `it is nested more than ${DEEPEST} deep`;
+    const key = Array.isArray(value) ? undefined : Object.keys(value).find((name) => RESERVED.includes(name));
+    if (key !== undefined) return `it has a key called "${key}", which no shop's file has`;
+    for (const entry of Object.values(value)) open.push({ value: entry, depth: depth + 1 });
+  }
+  return undefined;
+}

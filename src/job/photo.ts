@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { isRecord } from './json';
+import { isRecord, unchanged } from './json';
 import { isBase64 } from './scan';
 
 /** A photo of a casting as the shop keeps it: the picture's file. */
@@ -25,15 +25,17 @@ const PHOTO = v.looseObject({
 /** The photo that `json` is, or what is wrong with it. */
 export function readPhoto(json: unknown): SavedPhoto | string {
   const read = v.safeParse(PHOTO, json);
-  if (read.success) return read.output;
+  if (read.success) return unchanged(read.output, json);
   const [issue] = read.issues;
   const at = v.getDotPath(issue);
   return at === null ? issue.message : `${at}: ${issue.message}`;
 }
 
-/** The photos that rows of a book name, also rows that cannot be read. */
-export const photosOfBook = (book: unknown): string[] =>
-  Array.isArray(book) ? (book as unknown[]).flatMap(photoOf) : [];
+/** The photos that rows of a book name, also rows that cannot be read, and a book of a later version, wherever it keeps its rows. */
+export function photosOfBook(book: unknown): string[] {
+  if (Array.isArray(book)) return (book as unknown[]).flatMap(photosOfBook);
+  return isRecord(book) ? [...photoOf(book), ...Object.values(book).flatMap(photosOfBook)] : [];
+}
 
 /** The photos that a piece names: taken at a weigh-back that is not in the book yet. */
 export const photosOfPiece = ({ castings }: { castings: Readonly<Record<string, unknown>> }): string[] =>

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Json } from './json';
+import { unchanged, type Json } from './json';
 
 /** What stands in one box: as typed, the unit beside it, and the meaning that was picked where it had several. */
 export interface SavedField {
@@ -91,7 +91,7 @@ const PIECE = v.pipe(
 /** The piece that `json` is, or what is wrong with it. */
 export function readPiece(json: unknown): Piece | string {
   const read = v.safeParse(PIECE, json);
-  if (read.success) return read.output;
+  if (read.success) return unchanged(read.output, json);
   const [issue] = read.issues;
   const at = v.getDotPath(issue);
   return at === null ? issue.message : `${at}: ${issue.message}`;

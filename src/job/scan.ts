@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { unchanged } from './json';
 
 /** A scan as the shop keeps it: the file itself, packed. */
 export interface SavedScan {
@@ -21,7 +22,7 @@ const SCAN = v.looseObject({
 /** The scan that `json` is, or what is wrong with it. */
 export function readScan(json: unknown): SavedScan | string {
   const read = v.safeParse(SCAN, json);
-  if (read.success) return read.output;
+  if (read.success) return unchanged(read.output, json);
   const [issue] = read.issues;
   const at = v.getDotPath(issue);
   return at === null ? issue.message : `${at}: ${issue.message}`;

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { unchanged } from './json';
 
 /** What a shop has said once and for all: a new casting begins with it. */
 export interface ShopSettings {
@@ -20,7 +21,7 @@ const SETTINGS = v.looseObject({
 /** The settings that `json` is, or what is wrong with them. */
 export function readSettings(json: unknown): ShopSettings | string {
   const read = v.safeParse(SETTINGS, json);
-  if (read.success) return read.output;
+  if (read.success) return unchanged(read.output, json);
   const [issue] = read.issues;
   return `${v.getDotPath(issue) ?? 'settings'}: ${issue.message}`;
 }

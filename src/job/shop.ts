@@ -1,6 +1,7 @@
 import { bad, good, type Outcome } from '../problem';
 import { readFoamCard, readSiliconeCard, type FoamCard, type SiliconeCard } from '../yield';
-import { isRecord } from './json';
+import { isRecord, unsafeIn } from './json';
+import { keyTwice } from './keyTwice';
 import { readPhoto, type SavedPhoto } from './photo';
 import { readPiece, type Piece } from './piece';
 import { readScan, type SavedScan } from './scan';
@@ -47,7 +48,7 @@ export const emptyShop = (): Shop => ({
 
 /**
  * Reads a shop from its JSON text. `file` is only for the message.
- * Errors: SHOP_FILE (not JSON, not a shop, or of a newer version), FOAM_CARD_FIELD, SILICONE_CARD_FIELD.
+ * Errors: SHOP_FILE (not JSON, not a shop, with a key such as __proto__, or of a newer version), FOAM_CARD_FIELD, SILICONE_CARD_FIELD.
  */
 export function readShop(text: string, file: string): Outcome<Shop> {
   let json: unknown;
@@ -57,11 +58,21 @@ export function readShop(text: string, file: string): Outcome<Shop> {
     return bad('SHOP_FILE', { file, why: `it is not JSON (${e instanceof Error ? e.message : String(e)})` });
   }
   if (!isRecord(json)) return bad('SHOP_FILE', { file, why: 'it is not a shop' });
+  const twice = keyTwice(text);
+  if (twice !== undefined)
+    return bad('SHOP_FILE', { file, why: `something in it is called "${twice}" twice` });
+  const unsafe = unsafeIn(json);
+  if (unsafe !== undefined) return bad('SHOP_FILE', { file, why: unsafe });
   const { schema, foams, scale, settings, name, ...more } = json;
   if (!READABLE.includes(schema)) return bad('SHOP_FILE', { file, why: schemaWhy(schema) });
+  if (name !== undefined && typeof name !== 'string')
+    return bad('SHOP_FILE', { file, why: 'its name is not a text' });
   if (!Array.isArray(foams)) return bad('SHOP_FILE', { file, why: 'it has no list of foams' });
   const foamCards = readCards({ list: foams, read: readFoamCard, kind: 'foam', file });
   if (!foamCards.ok) return foamCards;
+  const noList = ['silicones', 'stock'].find((key) => json[key] !== undefined && !Array.isArray(json[key]));
+  if (noList !== undefined)
+    return bad('SHOP_FILE', { file, why: `its ${noList} ${noList === 'stock' ? 'is' : 'are'} not a list` });
   const silicones = listOf(json.silicones);
   const siliconeCards = readCards({ list: silicones, read: readSiliconeCard, kind: 'silicone', file });
   if (!siliconeCards.ok) return siliconeCards;
@@ -83,7 +94,7 @@ export function readShop(text: string, file: string): Outcome<Shop> {
   return good({
     ...more,
     schema: SHOP_SCHEMA,
-    name: typeof name === 'string' ? name : '',
+    name: name ?? '',
     foams: foamCards.value,
     silicones: siliconeCards.value,
     stock,
@@ -96,10 +107,12 @@ export function readShop(text: string, file: string): Outcome<Shop> {
 }
 
 function schemaWhy(schema: unknown): string {
+  // Not String: of an object that has a "toString" of its own it throws.
+  const said = typeof schema === 'string' ? schema : (JSON.stringify(schema) ?? 'missing').slice(0, 60);
   const version = /^risewright\/shop@(\d+)$/.exec(typeof schema === 'string' ? schema : '')?.[1];
   if (version !== undefined && Number(version) > 2)
-    return `its schema is ${String(schema)}, of a newer Risewright than this one, which reads up to ${SHOP_SCHEMA}`;
-  return `its schema is ${String(schema)}, not ${READABLE.join(' or ')}`;
+    return `its schema is ${said}, of a newer Risewright than this one, which reads up to ${SHOP_SCHEMA}`;
+  return `its schema is ${said}, not ${READABLE.join(' or ')}`;
 }
 
 /** Everything under its id, or what is wrong with the first that cannot be read. Nothing where the file has none. */
@@ -151,10 +164,10 @@ function readCards<Card extends { name: string }>({
 function readScale(scale: unknown): NonNullable<Shop['scale']> | string {
   if (!isRecord(scale) || typeof scale.stepG !== 'number' || !(scale.stepG > 0))
     return 'its scale has no step in grams';
-  const { stepG, maxG } = scale;
-  if (maxG === undefined) return { stepG };
+  const { stepG, maxG, ...more } = scale;
+  if (maxG === undefined) return { ...more, stepG };
   return typeof maxG === 'number' && maxG > 0
-    ? { stepG, maxG }
+    ? { ...more, stepG, maxG }
     : 'the most its scale takes is no number of grams';
 }
 

@@ -27,6 +27,8 @@ export const formatVolume = (valueCm3: number, show?: Show): string =>
   formatQuantity('volume', valueCm3, show);
 export const formatDensity = (valueKgM3: number, show?: Show): string =>
   formatQuantity('density', valueKgM3, show);
+export const formatTemperature = (valueC: number, show?: Show): string =>
+  formatQuantity('temperature', valueC, show);
 
 /** `5 020 to 5 380 cm³ (1.33 to 1.42 gal)`: both ends in the unit that suits the high one. */
 export function formatVolumeRange(lowCm3: number, highCm3: number, show: Show = 'both'): string {
@@ -101,8 +103,8 @@ const FORMATS: Readonly<Record<ScalarKind, Formatter>> = {
     `${kgM3 < 1000 ? kgM3.toFixed(1) : upTo(kgM3, 0)} kg/m³`,
     `${(kgM3 / KG_M3_PER_LB_FT3).toFixed(2)} lb/ft³`,
   ],
-  temperature: (c) => [`${upTo(c, 1)} C`, `${upTo(1.8 * c + 32, 1)} F`],
-  temperatureDifference: (k) => [`${upTo(k, 1)} K`, `${upTo(1.8 * k, 1)} F of difference`],
+  temperature: (c) => [`${upTo(c, 1)} °C`, `${upTo(1.8 * c + 32, 1)} °F`],
+  temperatureDifference: (k) => [`${upTo(k, 1)} K`, `${upTo(1.8 * k, 1)} °F of difference`],
   pressure: (kpa) => [`${upTo(kpa, 2)} kPa`, `${(kpa / KPA_PER_PSI).toFixed(2)} psi`],
   viscosity: (paS) => [`${digits(paS, 3)} Pa s`, `${digits(1000 * paS, 3)} cP`],
   share: (share) => [formatShare(share)],
@@ -142,7 +144,8 @@ function poundsAndOunces(massG: number): string {
   return ounces === 0 ? `${sign}${upTo(pounds, 0)} lb` : `${sign}${upTo(pounds, 0)} lb ${upTo(ounces, 1)} oz`;
 }
 
-const usVolume = (cm3: number): string =>
-  Math.abs(cm3) < CM3_PER_GAL
-    ? `${(cm3 / CM3_PER_FL_OZ).toFixed(1)} fl oz`
-    : `${(cm3 / CM3_PER_GAL).toFixed(2)} gal`;
+function usVolume(cm3: number): string {
+  const ounces = cm3 / CM3_PER_FL_OZ;
+  if (Math.abs(ounces) < 1) return `${upTo(ounces, 3)} fl oz`;
+  return Math.abs(cm3) < CM3_PER_GAL ? `${ounces.toFixed(1)} fl oz` : `${(cm3 / CM3_PER_GAL).toFixed(2)} gal`;
+}

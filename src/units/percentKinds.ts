@@ -38,6 +38,8 @@ export function readPercentKind({
   const numbers = part.numeral.values;
   const [first = Number.NaN] = numbers;
   if (first < 0) return refuse('negative', { value: first, kind });
+  if (kind !== 'share' && numbers.every((value) => value === 0))
+    return refuse('not-positive', { value: 0, kind });
   const doubt = part.numeral.doubt ?? (otherDigits ? 'other-digits' : undefined);
   if (doubt !== undefined)
     return ask(

@@ -28,10 +28,9 @@ export function readFoamCard(json: unknown): Outcome<FoamCard> {
     name,
     freeRiseKgM3,
     freeRiseFrom,
-    ratio: { a: ratio.a, b: ratio.b, by: ratio.by },
+    ratio: { ...ratio },
   };
-  if (partDensities !== undefined)
-    card.partDensities = { aKgM3: partDensities.aKgM3, bKgM3: partDensities.bKgM3 };
+  if (partDensities !== undefined) card.partDensities = { ...partDensities };
   return withOptionalNumbers(card, json);
 }
 

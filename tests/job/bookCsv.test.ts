@@ -3,6 +3,7 @@ import { bookCsv, importBook, type BookRow, type Imported } from '../../src/job/
 import { csvRows } from '../../src/job/csvRows';
 import { SAMPLE_ROWS } from '../../src/job/sampleBook';
 import { expectClose } from '../support/close';
+import { lcg } from '../support/lcg';
 
 const read = (text: string, wish: Parameters<typeof importBook>[1] = {}): Imported => {
   const imported = importBook(text, wish);
@@ -28,6 +29,64 @@ describe('the book as CSV', () => {
     expect(heads).toEqual({ unknown: [], leftOut: [] });
     expect(back.map(({ draft }) => draft)).toEqual(rows);
     expect(bookCsv(odd)).toContain("'=1+1");
+  });
+});
+
+/** What a spreadsheet that parts cells by a semicolon or a tab, and knows no quotes within, takes for cells. */
+const cellsAtWorst = (text: string): string[] => text.split(/[;,\t\r\n]/).map((cell) => cell.trim());
+
+describe('a note that looks like a formula', () => {
+  it.each([
+    ['=1+1', "'=1+1"],
+    ['@SUM(A1)', "'@SUM(A1)"],
+    ['\t=1', "'\t'=1"],
+    ['\r+1', "'\r'+1"],
+    ['left; =HYPERLINK("x")', 'left;\' =HYPERLINK("x")'],
+    ['one\n-1', "one\n'-1"],
+    ['\uff1d1', "'\uff1d1"],
+  ])('%j is given out as %j', (note, given) => {
+    const [, row] = csvRows(bookCsv([{ kind: 'pour', id: 'a', note }]), ',') as { cells: string[] }[];
+    expect(row!.cells).toContain(given);
+  });
+
+  it('is none in the file however it is parted, and is the same again when it is taken in (seed 20261130)', () => {
+    const random = lcg(20261130);
+    const signs = [
+      '=',
+      '+',
+      '-',
+      '@',
+      '\t',
+      '\r',
+      '\n',
+      ';',
+      ',',
+      "'",
+      '"',
+      ' ',
+      'a',
+      '1',
+      '\uff0b',
+      '\u00a0',
+    ];
+    const notes = Array.from({ length: 500 }, () =>
+      Array.from(
+        { length: 1 + Math.floor(8 * random()) },
+        () => signs[Math.floor(signs.length * random())],
+      ).join(''),
+    ).filter((note) => note.trim() !== '');
+    const rows = notes.map((note, n) => ({ kind: 'pour' as const, id: `n${n}`, note }));
+    const text = bookCsv(rows);
+    expect(read(text).rows.map(({ draft }) => draft)).toEqual(rows);
+    // A comma within a cell stands in quotes, which whoever parts by commas knows.
+    for (const { cells } of csvRows(text, ',') as { cells: string[] }[])
+      for (const cell of cells.flatMap((one) => cellsAtWorst(one.replaceAll(',', 'x'))))
+        expect(cell).not.toMatch(/^[=+\-@\uff0b]/);
+  });
+
+  it('the longest of blanks takes no longer than it is', () => {
+    const note = `${'\n '.repeat(100_000)}=1`;
+    expect(drafts(bookCsv([{ kind: 'pour', id: 'a', note }]))).toEqual([{ kind: 'pour', id: 'a', note }]);
   });
 });
 

@@ -12,8 +12,11 @@ type ReadCell = { value: string | number | boolean | number[] | string[] } | Cel
 
 /** A cell that is not blank as the value of its column. What has several meanings is refused with each. */
 export function readCell(cell: string, taken: TakenColumn): ReadCell {
-  const { is } = taken.column;
-  const text = unguarded(cell).trim();
+  const { is, field } = taken.column;
+  const whole = unguarded(cell);
+  // Of a note the blanks are part; a name is the same with them and without.
+  if (field === 'note') return { value: whole };
+  const text = whole.trim();
   if (is === 'text') return { value: text };
   if (is === 'whole')
     return /^[1-9]\d{0,8}$/.test(text) ? { value: Number(text) } : { wanted: 'a whole number from 1 up' };

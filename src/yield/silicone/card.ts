@@ -75,7 +75,7 @@ function readRatio({ ratio, partDensities }: Json): Outcome<SiliconeRatio> {
   if (!isRecord(ratio)) return field('ratio', RATIO_NEED);
   const { base, catalyst, by } = ratio;
   if (!isWithin(base, 'ratioPart') || !isWithin(catalyst, 'ratioPart')) return field('ratio', RATIO_NEED);
-  if (by === 'mass') return good({ base, catalyst, by });
+  if (by === 'mass') return good({ ...ratio, base, catalyst, by });
   if (by !== 'volume') return field('ratio', RATIO_NEED);
   const parts = isRecord(partDensities) ? partDensities : {};
   const { baseKgM3, catalystKgM3 } = parts;
@@ -85,7 +85,7 @@ function readRatio({ ratio, partDensities }: Json): Outcome<SiliconeRatio> {
       '{ baseKgM3, catalystKgM3 } with two densities in kg/m3, as the ratio is by volume and a scale weighs no volume; ' +
         'or give the ratio by mass',
     );
-  return good({ base: (base * baseKgM3) / catalystKgM3, catalyst, by: 'mass' });
+  return good({ ...ratio, base: (base * baseKgM3) / catalystKgM3, catalyst, by: 'mass' });
 }
 
 function withOptions(card: SiliconeCard, json: Json): Outcome<SiliconeCard> {
