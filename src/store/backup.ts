@@ -1,45 +1,79 @@
+import type { Table } from 'dexie';
 import { mergeBooks } from '../job/book/mergeBooks';
+import { isSame } from '../job/json';
 import type { Shop } from '../job/shop';
 import { shopLines } from '../job/shopText';
 import { photosOfBook, photosOfPiece } from '../job/photo';
 import type { Piece } from '../job/piece';
 import type { SavedScan } from '../job/scan';
+import type { StockRow } from '../job/stockRow';
 import { fromBase64, toBase64 } from './base64';
 import type { Database, KeptPhoto, PackedScan, ShopCore } from './database';
-import { coreOf } from './store';
+import { contentsOf, coreOf, type Contents } from './store';
 
 /** All that is kept of a shop, as one file: pieces, scans, cards, the book with its photos, settings. The same shop gives the same bytes. */
 export async function backupOf(database: Database): Promise<Blob> {
-  return new Blob([...shopLines(await shopOf(database))], { type: 'application/json' });
+  return fileOf(shopFrom(await contentsOf(database)));
 }
 
-/** All that is kept, at one moment. What was deleted is not in it, nor a scan or a photo that nothing names. */
-export async function shopOf(database: Database): Promise<Shop> {
-  const { dexie, pieces, scans, photos, shop } = database;
-  return dexie.transaction('r', pieces, scans, photos, shop, async () => {
-    const all = await pieces.toArray();
-    const named = new Set(all.map(({ sculpt }) => sculpt.scan));
-    const kept = (await scans.toArray()).filter(({ id }) => named.has(id));
-    const core = await coreOf(database);
-    const pictures = await photosNamed(database, [...photosOfBook(core.book), ...all.flatMap(photosOfPiece)]);
-    return {
-      ...core,
-      pieces: Object.fromEntries(all.map((piece) => [piece.id, piece])),
-      scans: Object.fromEntries(kept.map((scan) => [scan.id, savedScan(scan)])),
-      // A shop without any has the same file as before there were photos.
-      ...(pictures.length === 0
-        ? {}
-        : {
-            photos: Object.fromEntries(
-              pictures.map(({ id, type, bytes }) => [id, { type, data: toBase64(bytes) }]),
-            ),
-          }),
-    };
+const fileOf = (shop: Shop): Blob => new Blob([...shopLines(shop)], { type: 'application/json' });
+
+/** The shop of these contents. A scan or a photo that nothing names is not in it. */
+function shopFrom({ core, pieces, scans, photos }: Contents): Shop {
+  const named = namedBy({ core, pieces });
+  const pictures = photos.filter(({ id }) => named.photos.has(id));
+  return {
+    ...core,
+    pieces: Object.fromEntries(pieces.map((piece) => [piece.id, piece])),
+    scans: Object.fromEntries(
+      scans.filter(({ id }) => named.scans.has(id)).map((scan) => [scan.id, savedScan(scan)]),
+    ),
+    // A shop without any has the same file as before there were photos.
+    ...(pictures.length === 0
+      ? {}
+      : {
+          photos: Object.fromEntries(
+            pictures.map(({ id, type, bytes }) => [id, { type, data: toBase64(bytes) }]),
+          ),
+        }),
+  };
+}
+
+const namedBy = ({ core, pieces }: Pick<Contents, 'core' | 'pieces'>) => ({
+  scans: new Set(pieces.flatMap(({ sculpt }) => sculpt.scan ?? [])),
+  photos: new Set([...photosOfBook(core.book), ...pieces.flatMap(photosOfPiece)]),
+});
+
+/** What a page holds that is not kept: its pieces stand in the place of those on the disk, and so does all else of the shop where it is told. */
+export type Held = Omit<Contents, 'core'> & { core?: ShopCore };
+
+/**
+ * A backup of what is on the disk, where that can be read, and of what a page holds beside it. `missing`: scans and photos that the shop names
+ * and that neither has. Throws what the disk throws, where the page knows nothing of the shop without it.
+ */
+export async function backupWith(
+  disk: () => Promise<Contents>,
+  held: Held,
+): Promise<{ file: Blob; missing: number }> {
+  const found = await disk().catch((fault: unknown) => {
+    if (held.core === undefined) throw fault;
+    return { core: held.core, pieces: [], scans: [], photos: [] };
   });
+  const all: Contents = {
+    core: held.core ?? found.core,
+    pieces: over(found.pieces, held.pieces),
+    scans: over(found.scans, held.scans),
+    photos: over(found.photos, held.photos),
+  };
+  const named = namedBy(all);
+  const has = new Set([...all.scans, ...all.photos].map(({ id }) => id));
+  const missing = [...named.scans, ...named.photos].filter((id) => !has.has(id)).length;
+  return { file: fileOf(shopFrom(all)), missing };
 }
 
-const photosNamed = async ({ photos }: Database, ids: readonly string[]): Promise<KeptPhoto[]> =>
-  (await photos.bulkGet([...new Set(ids)])).filter((photo) => photo !== undefined);
+const over = <T extends { id: string }>(below: readonly T[], above: readonly T[]): T[] => [
+  ...new Map([...below, ...above].map((one) => [one.id, one])).values(),
+];
 
 const savedScan = ({ name, bytes, packed }: PackedScan): SavedScan => ({
   name,
@@ -54,7 +88,7 @@ export interface BroughtIn {
   cards: number;
   /** Of the book. */
   rows: number;
-  /** Pieces and cards by their names, rows of the book, and other parts of the shop, that stand here already and were left as they are. */
+  /** Pieces, cards and scans by their names, rows of the book, and other parts of the shop, that stand here already and were left as they are. */
   left: string[];
 }
 
@@ -81,15 +115,23 @@ export async function putInstead(
 ): Promise<void> {
   const { dexie, pieces, bin, scans, photos, shop } = database;
   await dexie.transaction('rw', [pieces, bin, scans, photos, shop], async () => {
-    await Promise.all([pieces.clear(), bin.clear(), photos.clear(), shop.clear()]);
+    for (const table of [pieces, bin, photos, shop]) await emptied(table);
     await pieces.bulkAdd(brought.pieces);
     await photos.bulkAdd(brought.photos ?? []);
     if (brought.scans !== undefined) {
-      await scans.clear();
+      await emptied(scans);
       await scans.bulkAdd(brought.scans);
     }
     await shop.put({ ...brought.core, key: 'shop' });
   });
+}
+
+/**
+ * Takes every record out of a table, one by one. Of browsers killed while they emptied tables by `clear` one in fifty found a checksum of its own
+ * files wrong at a later start and threw the database away; none of a hundred and more that emptied them so (Chromium 150, `npm run kills`).
+ */
+async function emptied(table: Pick<Table<object, string>, 'toCollection' | 'bulkDelete'>): Promise<void> {
+  await table.bulkDelete(await table.toCollection().primaryKeys());
 }
 
 /** Puts what the shop has and this one lacks beside what is kept. Nothing that stands here is changed. */
@@ -101,15 +143,15 @@ export async function bringIn(database: Database, shop: Shop): Promise<BroughtIn
     const here = new Set(await pieces.toCollection().primaryKeys());
     const [known, fresh] = split(Object.values(shop.pieces), ({ id }: Piece) => here.has(id));
     await pieces.bulkAdd(fresh);
-    const files = new Set(await scans.toCollection().primaryKeys());
-    await scans.bulkAdd(packed.filter(({ id }) => !files.has(id)));
-    const seen = new Set(await photos.toCollection().primaryKeys());
-    await photos.bulkAdd(pictures.filter(({ id }) => !seen.has(id)));
+    const files = await addNew(scans, packed, isSameScan);
+    const seen = await addNew(photos, pictures, (one, kept) => sameBytes(one.bytes, kept.bytes));
     const mine = await coreOf(database);
     const { book, added, left } = mergeBooks(mine.book, shop.book);
     const [knownFoams, foams] = split(shop.foams, named(mine.foams));
     const [knownSilicones, silicones] = split(shop.silicones, named(mine.silicones));
     const cards = new Set([...foams, ...silicones].map(({ name }) => name));
+    const hasCard = ({ card }: StockRow): boolean =>
+      named([...mine.foams, ...mine.silicones])({ name: card });
     const { pieces: _pieces, scans: _scans, photos: _photos, ...theirs } = shop;
     await core.put({
       // What is here wins, key by key; what a later version keeps there comes along too.
@@ -119,7 +161,10 @@ export async function bringIn(database: Database, shop: Shop): Promise<BroughtIn
       foams: [...mine.foams, ...foams],
       silicones: [...mine.silicones, ...silicones],
       // Stock of a card that was here already may be the same lot: it is not counted twice.
-      stock: [...mine.stock, ...shop.stock.filter(({ card }) => cards.has(card))],
+      stock: [
+        ...mine.stock,
+        ...shop.stock.filter((row) => !hasCard(row) && !mine.stock.some((here) => isSame(here, row))),
+      ],
       ...(book === undefined ? {} : { book }),
       key: 'shop',
     });
@@ -130,6 +175,11 @@ export async function bringIn(database: Database, shop: Shop): Promise<BroughtIn
       left: [
         ...[...known, ...knownFoams, ...knownSilicones].map(({ name }) => name),
         ...left,
+        ...files.map(({ name }) => `scan "${name}"`),
+        ...seen.map(() => 'a photo'),
+        ...Object.keys(theirs)
+          .filter((key) => !KNOWN.includes(key) && differs(mine, theirs, key))
+          .map((key) => `"${key}" of a later version`),
         ...SINGLE.filter(([key]) => mine[key] !== undefined && theirs[key] !== undefined).map(
           ([, words]) => words,
         ),
@@ -143,6 +193,46 @@ const SINGLE = [
   ['scale', 'the scale'],
   ['settings', 'the height above the sea and the units'],
 ] as const satisfies readonly (readonly [keyof ShopCore, string])[];
+
+/** What a shop of this version has, beside pieces, scans and photos. */
+const KNOWN: readonly string[] = [
+  'schema',
+  'name',
+  'foams',
+  'silicones',
+  'stock',
+  'scale',
+  'settings',
+  'book',
+];
+
+function differs(mine: object, theirs: object, key: string): boolean {
+  const [here, there] = [mine, theirs].map((core) => (core as Record<string, unknown>)[key]);
+  return here !== undefined && !isSame(here, there);
+}
+
+/** Adds those whose id is not here yet; gives those that are something else here under theirs. */
+async function addNew<T extends { id: string }>(
+  table: Table<T, string>,
+  all: readonly T[],
+  isAlike: (one: T, kept: T) => boolean,
+): Promise<T[]> {
+  const known = new Set(await table.toCollection().primaryKeys());
+  const [here, fresh] = split(all, ({ id }) => known.has(id));
+  await table.bulkAdd(fresh);
+  const other: T[] = [];
+  for (const one of here) {
+    const kept = await table.get(one.id);
+    if (kept !== undefined && !isAlike(one, kept)) other.push(one);
+  }
+  return other;
+}
+
+const isSameScan = (one: PackedScan, kept: PackedScan): boolean =>
+  one.name === kept.name && one.bytes === kept.bytes && sameBytes(one.packed, kept.packed);
+
+const sameBytes = (one: Uint8Array, other: Uint8Array): boolean =>
+  one.length === other.length && one.every((byte, k) => byte === other[k]);
 
 const packedScans = (scans: Shop['scans']): PackedScan[] =>
   Object.entries(scans).map(([id, { name, bytes, data }]) => ({ id, name, bytes, packed: fromBase64(data) }));
@@ -164,6 +254,6 @@ export async function wipe(database: Database): Promise<void> {
   const { dexie, pieces, bin, scans, photos, shop, local } = database;
   const all = [pieces, bin, scans, photos, shop, local];
   await dexie.transaction('rw', all, async () => {
-    await Promise.all(all.map((table) => table.clear()));
+    for (const table of all) await emptied(table);
   });
 }

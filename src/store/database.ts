@@ -58,6 +58,12 @@ export function openDatabase(name: string): Database {
   const dexie = new Dexie(name, { chromeTransactionDurability: 'strict' });
   dexie.version(1).stores({ pieces: 'id', bin: 'id', scans: 'id', shop: 'key', local: 'key' });
   dexie.version(2).stores({ photos: 'id' }).upgrade(photosApart);
+  dexie.on('ready', () => mustBeOurs(dexie), true);
+  // Another page deletes it, or lays it out anew: this one gives way for good. Dexie by itself would open it again, empty or not its own any more.
+  dexie.on('versionchange', () => {
+    dexie.close();
+    return false;
+  });
   return {
     dexie,
     pieces: dexie.table('pieces'),
@@ -67,6 +73,17 @@ export function openDatabase(name: string): Database {
     shop: dexie.table('shop'),
     local: dexie.table('local'),
   };
+}
+
+/** Dexie opens what a later version has laid out as well; this one does not know what may be written there, so it writes nothing. */
+function mustBeOurs(dexie: Dexie): void {
+  // Dexie counts in tenths.
+  const found = dexie.backendDB().version / 10;
+  if (found > dexie.verno)
+    throw new DOMException(
+      `it is of version ${found}, and this one knows up to ${dexie.verno}`,
+      'VersionError',
+    );
 }
 
 /** Version 1 knew no photos: what a backup of a later one had of them it carried along among all else. */

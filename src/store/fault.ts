@@ -19,14 +19,21 @@ const CODES = {
   other: 'STORE_FAILED',
 } as const;
 
-/** Dexie wraps what the browser throws; the innermost name tells most. */
+/** Dexie wraps what the browser throws, and of many writes at once it lists the faults: the innermost name tells most. */
 function whyOf(fault: unknown): string {
   const names: string[] = [];
-  for (let at: unknown = fault; isNamed(at) && names.length < 5; at = at.inner) names.push(at.name);
+  for (let at: unknown = fault; isNamed(at) && names.length < 5; at = at.inner ?? at.failures?.[0])
+    names.push(at.name);
   return names.join(' ');
 }
 
-const isNamed = (fault: unknown): fault is { name: string; inner?: unknown } =>
+interface Named {
+  name: string;
+  inner?: unknown;
+  failures?: readonly unknown[];
+}
+
+const isNamed = (fault: unknown): fault is Named =>
   typeof fault === 'object' && fault !== null && typeof (fault as { name?: unknown }).name === 'string';
 
 function reasonOf(names: string): Reason {

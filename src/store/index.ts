@@ -1,8 +1,10 @@
-export { backupOf, bringIn, putInstead, replaceBy, wipe, type BroughtIn } from './backup';
+export { backupWith, bringIn, putInstead, replaceBy, wipe, type BroughtIn, type Held } from './backup';
 export type { ShopCore } from './database';
 export { storeProblem } from './fault';
+export { pack } from './gzip';
+export { openMemory } from './memory';
 export { newId } from './newId';
 export { askToPersist, isPersisted, type Persistence } from './persistence';
 export { keepScanAside, readScanAside } from './scanAside';
 export { createSaver, type Saving } from './saver';
-export { emptyCore, openStore, type ShopView, type Store } from './store';
+export { emptyCore, openStore, type ShopStore, type ShopView, type Store } from './store';

@@ -28,7 +28,7 @@ async function answer(task: ScanTask): Promise<FromScanThread> {
     }
     const found = await store.scan(task.id);
     if (found === undefined) return { done: true };
-    return { copy: { name: found.name, file: await unpack(found.packed) } };
+    return { copy: { name: found.name, file: await unpack(found.packed, found.bytes) } };
   } finally {
     store.close();
   }

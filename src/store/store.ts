@@ -16,8 +16,12 @@ export interface ShopView {
   lastBackup: string | undefined;
 }
 
-export interface Store {
+export interface ShopStore {
   readonly name: string;
+  /** Over once it can be used. Throws why it cannot; all else opens it by itself. */
+  open: () => Promise<void>;
+  /** Where it is kept: by the browser, or by this page alone as long as it is open. */
+  readonly keeps: 'disk' | 'page';
   /** Told at once, and again whenever this page or another has changed something. Returns how to stop. */
   watch(listener: (view: ShopView) => void, onFault: (fault: unknown) => void): () => void;
   piece(id: string): Promise<Piece | undefined>;
@@ -46,8 +50,22 @@ export interface Store {
   sweep(olderThanMs?: number): Promise<void>;
   /** The day of a backup, as YYYY-MM-DD. */
   noteBackup(day: string): Promise<void>;
-  database: Database;
+  /** All that is kept, at one moment. */
+  contents: () => Promise<Contents>;
+  /** None where it is kept by the page alone. */
+  readonly database?: Database | undefined;
   close(): void;
+}
+
+/** A shop that is kept by the browser. */
+export type Store = ShopStore & { readonly database: Database };
+
+/** What a shop holds, as it is kept. */
+export interface Contents {
+  core: ShopCore;
+  pieces: readonly Piece[];
+  scans: readonly PackedScan[];
+  photos: readonly KeptPhoto[];
 }
 
 export const emptyCore = (): ShopCore => {
@@ -70,6 +88,8 @@ export function openStore(name: string): Store {
 
   return {
     name,
+    keeps: 'disk',
+    open: async () => void (await dexie.open()),
     database,
     watch(listener, onFault) {
       const watching = liveQuery(view).subscribe({ next: listener, error: onFault });
@@ -132,6 +152,7 @@ export function openStore(name: string): Store {
       });
     },
     noteBackup: async (day) => void (await local.put({ key: 'lastBackup', value: day })),
+    contents: () => contentsOf(database),
     close: () => dexie.close(),
   };
 }
@@ -166,7 +187,18 @@ export async function coreOf({ shop }: Database): Promise<ShopCore> {
   return core;
 }
 
-const byAge = (one: Piece, other: Piece): number =>
+/** All that is kept, at one moment. */
+export function contentsOf(database: Database): Promise<Contents> {
+  const { dexie, pieces, scans, photos, shop } = database;
+  return dexie.transaction('r', pieces, scans, photos, shop, async () => ({
+    core: await coreOf(database),
+    pieces: await pieces.toArray(),
+    scans: await scans.toArray(),
+    photos: await photos.toArray(),
+  }));
+}
+
+export const byAge = (one: Piece, other: Piece): number =>
   one.begunOn.localeCompare(other.begunOn) ||
   (one.begunAtMs ?? 0) - (other.begunAtMs ?? 0) ||
   one.id.localeCompare(other.id);

@@ -127,6 +127,7 @@ function open(desk: Desk, { name, bytes }: { name: string; bytes: ArrayBuffer })
   delete desk.measured;
   return good({
     format: scan.value.format,
+    ...(scan.value.unit === undefined ? {} : { ownUnit: scan.value.unit }),
     triangles: scan.value.trianglesRead,
     findings: scan.value.findings,
     boundsUnits: boundsOf(scan.value.mesh),

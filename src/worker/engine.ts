@@ -11,13 +11,16 @@ import type {
   SizeWish,
   ToWorker,
 } from './protocol';
-import type { BaseChoice, Ray } from '../geometry';
+import { SCAN_BYTES_LIMIT, tooManyBytes, type BaseChoice, type Ray } from '../geometry';
 import type { OpeningAsk, PourAsk } from '../plan';
+import type { Outcome } from '../problem';
 
 /** A file the page holds on to, so that a worker that was stopped can be given it again. */
 export interface ScanSource {
   name: string;
   bytes(): Promise<ArrayBuffer>;
+  /** How many bytes it has, where that is known before it is read. */
+  byteCount?: number;
 }
 
 /** The part of a Worker that is used, so that a test can stand in for one. */
@@ -25,7 +28,8 @@ export interface WorkerLike {
   postMessage(message: ToWorker, transfer: Transferable[]): void;
   terminate(): void;
   onmessage: ((event: MessageEvent<FromWorker>) => void) | null;
-  onerror: ((event: ErrorEvent) => void) | null;
+  /** It has ended, or cannot be understood: nothing more is to be had from it. */
+  onfault: ((why: string) => void) | null;
 }
 
 /** The answer; or that it is no longer wanted (a newer request, a cancel); or a fault of ours. */
@@ -88,7 +92,8 @@ const goesBefore = (kind: Kind, running: Kind): boolean => ORDER.indexOf(kind) <
 
 /**
  * Talks to one worker at a time, one request at a time. Of each kind only the newest counts: what waits is replaced and what
- * runs is answered to nobody. A new scan does not wait for the old one: the worker is replaced.
+ * runs is answered to nobody. A new scan does not wait for the old one: the worker is replaced. So is one in which anything broke:
+ * what was asked of it has failed, and the next request finds a fresh one with the same scan.
  */
 export function createEngine(
   spawn: () => WorkerLike,
@@ -96,6 +101,8 @@ export function createEngine(
   shareFlag: () => Int32Array | undefined = sharedFlag,
 ): Engine {
   let worker: WorkerLike | undefined;
+  /** Answers for the request that was sent to the worker, once the worker cannot. */
+  let broke: ((why: string) => void) | undefined;
   let current: ScanSource | undefined;
   let loaded: ScanSource | undefined;
   let running: (Task & { stop?: Int32Array | undefined }) | undefined;
@@ -135,11 +142,12 @@ export function createEngine(
     const mine = life;
     const needsScan = task.kind !== 'open' && task.kind !== 'pour';
     try {
+      const request = await task.request();
       if (needsScan && current !== undefined && loaded !== current) {
         await ask({ kind: 'open', name: current.name, bytes: await current.bytes() }, task.kind, mine);
         loaded = current;
       }
-      const result = await ask(await task.request(), task.kind, mine, stop);
+      const result = await ask(request, task.kind, mine, stop);
       if (mine !== life) return;
       if (task.source !== undefined && result.ok) current = loaded = task.source;
       // It stood aside for something more urgent: it is begun again, unless a newer wish has come.
@@ -158,14 +166,17 @@ export function createEngine(
   function ask(request: Request, kind: Kind, mine: number, stop?: Int32Array): Promise<Answers[Kind]> {
     return new Promise((resolve, reject) => {
       if (mine !== life) return;
-      worker ??= spawn();
+      worker ??= begun();
       const id = nextId++;
-      worker.onerror = (event) => reject(new Error(event.message));
+      broke = (why) => {
+        discard();
+        reject(new Error(why));
+      };
       worker.onmessage = ({ data }) => {
         if (data.id !== id) return;
         if (data.say === 'progress') onProgress(kind, data.share);
         else if (data.say === 'answer') resolve(data.answer);
-        else reject(new Error(data.message));
+        else broke?.(data.message);
       };
       worker.postMessage(
         { id, request, ...(stop === undefined ? {} : { stop }) },
@@ -174,10 +185,25 @@ export function createEngine(
     });
   }
 
+  function begun(): WorkerLike {
+    const fresh = spawn();
+    fresh.onfault = (why) => {
+      if (worker !== fresh) return;
+      if (running === undefined) discard();
+      else broke?.(why);
+    };
+    return fresh;
+  }
+
+  /** Whatever broke, and the memory it took, goes with the worker. */
+  function discard(): void {
+    worker?.terminate();
+    worker = loaded = broke = undefined;
+  }
+
   function stop(): void {
     life++;
-    worker?.terminate();
-    worker = loaded = undefined;
+    discard();
     running?.end({ how: 'dropped' });
     running = undefined;
     for (const task of waiting.values()) task.end({ how: 'dropped' });
@@ -186,6 +212,7 @@ export function createEngine(
 
   return {
     open: (source) =>
+      refusedBySize(source) ??
       submit('open', async () => ({ kind: 'open', name: source.name, bytes: await source.bytes() }), source),
     size: (wish) => submit('size', () => Promise.resolve({ kind: 'size', wish })),
     pour: (ask) => submit('pour', () => Promise.resolve({ kind: 'pour', ask })),
@@ -200,10 +227,17 @@ export function createEngine(
       submit('paint', () => Promise.resolve({ kind: 'paint', wish, place, base })),
     pick: (ray, place) => submit('pick', () => Promise.resolve({ kind: 'pick', ray, place })),
     core: (wish, source) =>
+      refusedBySize(source) ??
       submit('core', async () => ({ kind: 'core', wish, name: source.name, bytes: await source.bytes() })),
     cancel: stop,
     close: stop,
   };
+}
+
+/** A file too large to be read is refused before a byte of it is: the page would go down with it. */
+function refusedBySize({ byteCount = 0 }: ScanSource): Promise<Ended<Outcome<never>>> | undefined {
+  if (byteCount <= SCAN_BYTES_LIMIT) return undefined;
+  return Promise.resolve({ how: 'answered', answer: tooManyBytes(byteCount) });
 }
 
 /** A word both threads see; none where the page may not share memory, see vite.config.ts. */

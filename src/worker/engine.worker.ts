@@ -1,14 +1,16 @@
 import { HelperMissing, needs3mf, type Crew } from '../geometry';
+import { faultOf } from '../words/engineWords';
 import { answer, type Desk } from './answer';
 import { startBrowserCrew } from './browserCrew';
+import { holdLifeline, type Here, type Locks } from './lifeline';
 import type { Answers, FromWorker, Kind, Request, ToWorker } from './protocol';
 
 /** The few things of a worker's own scope that are used here. */
 interface WorkerScope {
   onmessage: ((event: MessageEvent<ToWorker>) => void) | null;
-  postMessage(message: FromWorker, transfer?: Transferable[]): void;
+  postMessage(message: FromWorker | Here, transfer?: Transferable[]): void;
   crossOriginIsolated: boolean;
-  navigator: { hardwareConcurrency: number };
+  navigator: { hardwareConcurrency: number; locks?: Locks };
 }
 
 const scope = globalThis as unknown as WorkerScope;
@@ -26,8 +28,8 @@ const desk: Desk = {
         )),
 };
 
-/** What came before is answered first, also where a reader has to be fetched for it. */
-let before: Promise<void> = Promise.resolve();
+/** What came before is answered first, also where a reader has to be fetched for it. The lifeline before all: an end in the first request is heard of too. */
+let before: Promise<void> = holdLifeline(scope.navigator.locks, (here) => scope.postMessage(here));
 scope.onmessage = ({ data }) => {
   before = before.then(() => handle(data));
 };
@@ -41,7 +43,7 @@ async function handle({ id, request, stop }: ToWorker): Promise<void> {
     scope.postMessage({ id, say: 'answer', answer: result }, buffersOf(result));
   } catch (fault) {
     // An Error loses its class on the way to the page: only its message is sent.
-    scope.postMessage({ id, say: 'failed', message: fault instanceof Error ? fault.message : String(fault) });
+    scope.postMessage({ id, say: 'failed', message: faultOf(fault) });
   }
 }
 

@@ -72,6 +72,8 @@ export type FromWorker =
 /** A scan that was read; its lengths are in units of the file. */
 export interface Opened {
   format: ScanFile['format'];
+  /** The unit that the file itself states. */
+  ownUnit?: NonNullable<ScanFile['unit']>;
   triangles: number;
   findings: Problem[];
   /** Of the whole file, on its own axes. */

@@ -1,42 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { createEngine, type Ended, type WorkerLike } from '../../src/worker/engine';
-import { answer, type Desk } from '../../src/worker/answer';
-import type { Answers, FromWorker, ToWorker } from '../../src/worker/protocol';
+import { sourceOfFile } from '../../src/app/ticket/sampleScans';
+import { SCAN_BYTES_LIMIT } from '../../src/geometry';
+import { createEngine } from '../../src/worker/engine';
+import type { FromWorker } from '../../src/worker/protocol';
 import { expectClose } from '../support/close';
 import { valueOf } from '../support/outcome';
-import { box } from '../support/shapes';
-import { stlBytes } from '../support/writeMesh';
-
-/** Stands in for a worker: answers with the real engine, but only when the test lets it. */
-class HeldWorker implements WorkerLike {
-  static all: HeldWorker[] = [];
-  onmessage: ((event: MessageEvent<FromWorker>) => void) | null = null;
-  onerror: ((event: ErrorEvent) => void) | null = null;
-  desk: Desk = {};
-  inbox: ToWorker[] = [];
-  ended = false;
-
-  constructor() {
-    HeldWorker.all.push(this);
-  }
-
-  postMessage(message: ToWorker): void {
-    this.inbox.push(message);
-  }
-
-  terminate(): void {
-    this.ended = true;
-  }
-
-  /** Answers the oldest message. */
-  work(): void {
-    const { id, request, stop } = this.inbox.shift()!;
-    const say = (data: FromWorker): void => this.onmessage?.({ data } as MessageEvent<FromWorker>);
-    const onProgress = (share: number): void => say({ id, say: 'progress', share });
-    const result = answer(this.desk, request, onProgress, () => stop?.[0] === 1);
-    say({ id, say: 'answer', answer: result });
-  }
-}
+import { cube, HeldWorker, settle, volumeOf } from './heldWorker';
 
 const pourAsk = {
   pour: {
@@ -45,14 +14,7 @@ const pourAsk = {
     ratio: { a: 100, b: 55, by: 'mass' },
   },
 } as const;
-const cube = { name: 'cube.stl', bytes: () => Promise.resolve(stlBytes(box([10, 10, 10])).slice().buffer) };
 const broken = { name: 'broken.stl', bytes: () => Promise.resolve(new ArrayBuffer(10)) };
-const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
-
-function volumeOf(ended: Ended<Answers['size']>): number {
-  if (ended.how !== 'answered') throw new Error(`expected an answer, got ${ended.how}`);
-  return valueOf(ended.answer).size.volumeCm3.value;
-}
 
 async function withCube() {
   HeldWorker.all = [];
@@ -167,6 +129,29 @@ describe('the engine behind the page', () => {
     if (ended.how !== 'answered') throw new Error(`expected an answer, got ${ended.how}`);
     const [block] = valueOf(ended.answer);
     expect(valueOf(block!.mold).settings.wallMm).toBe(20);
+  });
+
+  it('refuses a file that is too large before it is read, and keeps the scan it has', async () => {
+    const { engine, worker } = await withCube();
+    const large = {
+      name: 'large.stl',
+      byteCount: SCAN_BYTES_LIMIT + 1,
+      bytes: () => Promise.reject<ArrayBuffer>(new Error('it was read')),
+    };
+    const refused = {
+      how: 'answered',
+      answer: { ok: false, problem: { code: 'TOO_LARGE', values: { part: 'file' } } },
+    };
+    expect(await engine.open(large)).toMatchObject(refused);
+    expect(await engine.core({ fileUnit: 'mm' }, large)).toMatchObject(refused);
+    const sized = engine.size({ fileUnit: 'mm' });
+    await settle();
+    worker.work();
+    expectClose(volumeOf(await sized), 1, 1e-12, 'cube of 10 mm, cm3');
+  });
+
+  it('knows the length of a file that is chosen', () => {
+    expect(sourceOfFile(new File(['solid'], 'a.stl'))).toMatchObject({ name: 'a.stl', byteCount: 5 });
   });
 
   it('hands on a fault of ours as one', async () => {

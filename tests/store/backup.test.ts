@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Piece } from '../../src/job/piece';
 import { SAMPLE_SHOP } from '../../src/job/sampleShop';
 import { emptyShop, readShop, type Shop } from '../../src/job/shop';
@@ -7,10 +7,10 @@ import { shopLines } from '../../src/job/shopText';
 import { backupOf, bringIn, replaceBy, wipe } from '../../src/store/backup';
 import { fromBase64, toBase64 } from '../../src/store/base64';
 import { pack, unpack } from '../../src/store/gzip';
-import { newId } from '../../src/store/newId';
-import { openStore, type Store } from '../../src/store/store';
+import type { Store } from '../../src/store/store';
 import { lcg } from '../support/lcg';
 import { valueOf } from '../support/outcome';
+import { openedStores } from '../support/openedStores';
 
 const piece = (id: string, more: Partial<Piece> = {}): Piece => ({
   id,
@@ -24,16 +24,7 @@ const piece = (id: string, more: Partial<Piece> = {}): Piece => ({
   ...more,
 });
 
-let open: Store[] = [];
-const shop = (): Store => {
-  const store = openStore(newId());
-  open.push(store);
-  return store;
-};
-afterEach(() => {
-  open.forEach((store) => store.close());
-  open = [];
-});
+const shop = openedStores();
 
 const random = lcg(20261129);
 const noise = (length: number): ArrayBuffer =>
@@ -73,7 +64,7 @@ describe('a backup', () => {
     for (const [id, file] of Object.entries(files)) {
       const scan = await store.scan(id);
       expect(scan?.bytes).toBe(file.byteLength);
-      expect(new Uint8Array(await unpack(scan!.packed))).toEqual(new Uint8Array(file));
+      expect(new Uint8Array(await unpack(scan!.packed, scan!.bytes))).toEqual(new Uint8Array(file));
     }
   });
 

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { Dexie } from 'dexie';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { BookRow, PourRow } from '../../src/job/book';
 import { placeOfRow, withRow, withoutRow } from '../../src/job/book/changeRows';
 import type { Piece } from '../../src/job/piece';
@@ -10,21 +10,13 @@ import { emptyShop, readShop, type Shop } from '../../src/job/shop';
 import { shopText } from '../../src/job/shopText';
 import { backupOf, bringIn, putInstead, replaceBy, wipe } from '../../src/store/backup';
 import { newId } from '../../src/store/newId';
-import { openStore, type Store } from '../../src/store/store';
+import type { Store } from '../../src/store/store';
 import { call } from '../support/cliCall';
 import { lcg } from '../support/lcg';
 import { problemOf, valueOf } from '../support/outcome';
+import { openedStores } from '../support/openedStores';
 
-let open: Store[] = [];
-const shop = (name = newId()): Store => {
-  const store = openStore(name);
-  open.push(store);
-  return store;
-};
-afterEach(() => {
-  open.forEach((store) => store.close());
-  open = [];
-});
+const shop = openedStores();
 
 const random = lcg(20261130);
 const noise = (length: number): Uint8Array<ArrayBuffer> =>

@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto';
-import { afterEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Piece } from '../../src/job/piece';
-import { openStore, type Store } from '../../src/store/store';
 import { newId } from '../../src/store/newId';
 import { pack, unpack } from '../../src/store/gzip';
 import { storeProblem } from '../../src/store/fault';
 import { Dexie } from 'dexie';
+import { openedStores } from '../support/openedStores';
 
 const piece = (id: string, more: Partial<Piece> = {}): Piece => ({
   id,
@@ -19,16 +19,7 @@ const piece = (id: string, more: Partial<Piece> = {}): Piece => ({
   ...more,
 });
 
-let open: Store[] = [];
-const shop = (name = newId()): Store => {
-  const store = openStore(name);
-  open.push(store);
-  return store;
-};
-afterEach(() => {
-  open.forEach((store) => store.close());
-  open = [];
-});
+const shop = openedStores();
 
 describe('the store', () => {
   it('merges what two pages change at once: neither change is lost', async () => {
@@ -103,7 +94,7 @@ describe('packing', () => {
   it('gives the same bytes back, none as well', async () => {
     for (const length of [0, 1, 100_000]) {
       const bytes = Uint8Array.from({ length }, (_, i) => (i * 7919) % 251);
-      const back = new Uint8Array(await unpack(await pack(bytes.slice().buffer)));
+      const back = new Uint8Array(await unpack(await pack(bytes.slice().buffer), bytes.length));
       expect(back).toEqual(bytes);
     }
   });

@@ -92,7 +92,7 @@ it('a pick goes before what waits, and only the newest is answered', async () =>
     },
     terminate: () => undefined,
     onmessage: null,
-    onerror: null,
+    onfault: null,
   };
   const engine = createEngine(
     () => worker,

@@ -1,9 +1,10 @@
 import { MarkShape } from '../parts/StatusMark';
+import { backedUpWithout } from '../../words/storeWords';
 import { useBackUp } from './useBackUp';
 
 /** One press, one file among the downloads. */
 export function BackUpButton({ className = 'act' }: { className?: string }) {
-  const { backUp, state, problem } = useBackUp();
+  const { backUp, state, missing, problem } = useBackUp();
   return (
     <>
       <button type="button" className={className} disabled={state === 'working'} onClick={backUp}>
@@ -11,7 +12,8 @@ export function BackUpButton({ className = 'act' }: { className?: string }) {
       </button>
       <span className="note" role="status">
         {state === 'working' && 'The backup is being written …'}
-        {state === 'saved' && 'The backup is among your downloads.'}
+        {state === 'saved' &&
+          (missing === 0 ? 'The backup is among your downloads.' : backedUpWithout(missing))}
         {problem !== undefined && (
           <span className="err">
             <MarkShape mark="stop" />

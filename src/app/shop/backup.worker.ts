@@ -1,6 +1,6 @@
 import type { Shop } from '../../job/shop';
 import { readShop } from '../../job/shop';
-import { backupOf, bringIn, openStore, replaceBy, storeProblem, type Store } from '../../store';
+import { backupWith, bringIn, openStore, replaceBy, storeProblem, type Store } from '../../store';
 import { say } from '../../words/say';
 import type { BackupAsk, BackupSaid, BackupTold } from './backupAside';
 
@@ -24,7 +24,7 @@ scope.onmessage = ({ data }) => {
 async function answer(ask: BackupAsk): Promise<BackupSaid> {
   switch (ask.do) {
     case 'make':
-      return within(ask.shop, async ({ database }) => ({ kind: 'made', file: await backupOf(database) }));
+      return make(ask);
     case 'look':
       return lookAt(ask.file);
     case 'replace':
@@ -48,6 +48,14 @@ async function answer(ask: BackupAsk): Promise<BackupSaid> {
       }));
   }
 }
+
+async function make(ask: BackupAsk & { do: 'make' }): Promise<BackupSaid> {
+  if (!('shop' in ask)) return { kind: 'made', ...(await backupWith(noDisk, ask.held)) };
+  const { shop, held = { pieces: [], scans: [], photos: [] } } = ask;
+  return within(shop, async (store) => ({ kind: 'made', ...(await backupWith(store.contents, held)) }));
+}
+
+const noDisk = (): Promise<never> => Promise.reject(new Error('the shop is kept by the page'));
 
 async function lookAt(file: File): Promise<BackupSaid> {
   const read = readShop(await file.text(), file.name);

@@ -1,7 +1,7 @@
-import type { Store } from '../../store';
+import type { ShopStore } from '../../store';
 
 /** Remembers for the shop the unit that was chosen beside a box: the next one begins with it. */
-export function rememberUnit(store: Store, field: string, unit: string): void {
+export function rememberUnit(store: ShopStore, field: string, unit: string): void {
   store
     .changeCore(({ settings, ...core }) => ({
       ...core,

@@ -6,24 +6,29 @@ import { STORE_WORDS } from '../../words/storeWords';
 import { localDay } from '../ticket/localDay';
 import { makeBackup } from './backupAside';
 import { backupName } from './backupName';
+import { heldByPage } from './heldByPage';
 import { saveFile } from './saveFile';
 import { useShop } from './shopContext';
 
 export interface BackUp {
   backUp: () => void;
   state: 'idle' | 'working' | 'saved';
+  /** Scans and photos that are not in the file. */
+  missing: number;
   problem: Sentence | undefined;
 }
 
 /** Writes all that is kept into one file among the downloads, and notes the day. */
 export function useBackUp(): BackUp {
-  const { store, view } = useShop();
+  const { store, view, problem: trouble, onTicket } = useShop();
+  const [missing, setMissing] = useState(0);
   const [state, setState] = useState<BackUp['state']>('idle');
   const [problem, setProblem] = useState<Sentence>();
   const name = view?.core.name ?? '';
   const backUp = useCallback(() => {
     const run = async (): Promise<void> => {
-      const said = await makeBackup(store.name);
+      const held = await heldByPage({ store, view, problem: trouble, onTicket });
+      const said = await makeBackup(store, held);
       if (said.kind !== 'made') {
         setState('idle');
         setProblem(said.kind === 'problem' ? said.sentence : undefined);
@@ -31,8 +36,10 @@ export function useBackUp(): BackUp {
       }
       const today = localDay(new Date());
       saveFile(said.file, backupName(name, today));
+      setMissing(said.missing);
       setState('saved');
-      await store.noteBackup(today);
+      // The file is there; that its day is not noted where nothing can be, the page says elsewhere.
+      await store.noteBackup(today).catch(() => undefined);
     };
     setState('working');
     setProblem(undefined);
@@ -41,6 +48,6 @@ export function useBackUp(): BackUp {
       const { code, values } = storeProblem(fault);
       setProblem(STORE_WORDS[code as StoreCode](values));
     });
-  }, [store, name]);
-  return { backUp, state, problem };
+  }, [store, view, trouble, onTicket, name]);
+  return { backUp, state, missing, problem };
 }

@@ -1,51 +1,116 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { Problem } from '../../problem';
+import { finding, type Problem } from '../../problem';
 import {
   askToPersist,
   isPersisted,
+  openMemory,
   openStore,
   storeProblem,
   type Persistence,
+  type ShopStore,
   type ShopView,
-  type Store,
 } from '../../store';
 import type { ShopChoice } from '../route';
-import type { OpenShop } from './shopContext';
+import { browserNotes, emptiedProblem, noteKept } from './keptBefore';
+import { openHeld, type OpenShop } from './shopContext';
 import { NAMES } from './storeNames';
 
-/** The store of the chosen shop, opened, watched, and closed with the page. */
+/**
+ * The store of the chosen shop, opened, watched, and closed with the page. Where the browser keeps nothing, or a later version has it, the
+ * page works with a shop in its own memory, and says so; where the browser does not answer, once it is told to.
+ */
 export function useOpenShop(choice: ShopChoice): OpenShop {
-  const [store, setStore] = useState<Store>(() => openStore(NAMES[choice]));
+  const [store, setStore] = useState<ShopStore>(() => openStore(NAMES[choice]));
   const [view, setView] = useState<ShopView>();
   const [problem, setProblem] = useState<Problem>();
   const persistence = usePersistence();
+  const [onTicket] = useState(openHeld);
   if (store.name !== NAMES[choice]) {
     setStore(openStore(NAMES[choice]));
     setView(undefined);
     setProblem(undefined);
   }
+  const goWithout = useCallback(() => {
+    store.close();
+    setStore(openMemory(store.name));
+  }, [store]);
   useEffect(() => {
+    const onDisk = store.keeps === 'disk';
+    const waits = (why: string): void => {
+      clearTimeout(slow);
+      setProblem(finding('STORE_WAITS', 'stop', { why }));
+    };
+    const slow = onDisk ? setTimeout(() => waits('it does not answer'), SLOW_MS) : undefined;
+    // The sample shop fills itself again.
+    const notes = store.name === NAMES.own ? browserNotes() : undefined;
+    let isOpen = false;
+    let isOver = false;
+    let isFirst = true;
+    let emptied: Problem | undefined;
     const stop = store.watch(
       (seen) => {
+        clearTimeout(slow);
         setView(seen);
-        setProblem(undefined);
+        // In memory it stays said that nothing is kept.
+        if (!onDisk) return;
+        // It stays said until something is kept again: whoever looks away finds it.
+        emptied = isFirst || emptied !== undefined ? emptiedProblem(notes, store.name, seen) : undefined;
+        isFirst = false;
+        setProblem(emptied);
+        if (emptied === undefined) noteKept(notes, store.name, seen);
       },
-      (fault) => setProblem(storeProblem(fault)),
+      (fault) => {
+        if (isOpen) setProblem(storeProblem(fault));
+      },
     );
-    // A newer version in another tab wants to change the database: it may, and this page says that it has.
-    const onGone = (): void =>
-      setProblem(storeProblem(new DOMException('another tab has a newer version', 'InvalidStateError')));
-    store.database.dexie.on('versionchange', () => {
-      store.close();
-      onGone();
-    });
-    store.database.dexie.on('close', onGone);
+    store.open().then(
+      () => (isOpen = true),
+      (fault: unknown) => {
+        if (isOver) return;
+        setProblem(openProblem(fault));
+        goWithout();
+      },
+    );
+    // A newer version in another tab changes the database, or someone deletes it: the store has given way, and this page says so.
+    const onGone = (): void => {
+      if (isOpen)
+        setProblem(
+          storeProblem(
+            new DOMException('it was deleted, or another tab has a newer version', 'InvalidStateError'),
+          ),
+        );
+    };
+    const dexie = store.database?.dexie;
+    dexie?.on('blocked', () => waits('another tab of this page holds it open in an earlier version'));
+    dexie?.on('versionchange', onGone);
+    dexie?.on('close', onGone);
     // What fails here fails for the watcher too, who tells.
     store.sweep(SWEPT_AFTER_MS).catch(() => undefined);
-    return stop;
-  }, [store]);
-  return { choice, store, view, problem, ...persistence };
+    return () => {
+      isOver = true;
+      clearTimeout(slow);
+      stop();
+    };
+  }, [store, goWithout]);
+  return {
+    choice,
+    store,
+    view,
+    problem,
+    ...(problem?.code === 'STORE_WAITS' && view === undefined ? { goWithout } : {}),
+    onTicket,
+    ...persistence,
+  };
 }
+
+/** Whatever keeps a store from being opened: nothing can be kept, unless a later version has it. */
+function openProblem(fault: unknown): Problem {
+  const problem = storeProblem(fault);
+  return problem.code === 'STORE_NEWER' ? problem : finding('STORE_REFUSED', 'stop', problem.values);
+}
+
+/** A store that has not answered by then is told of; opening takes some hundredths of a second. Chosen here. */
+const SLOW_MS = 8000;
 
 /** Long enough for any tab to have named the scan it reads, or to take a delete back. Chosen here. */
 const SWEPT_AFTER_MS = 24 * 3600 * 1000;

@@ -1,7 +1,7 @@
-import type { ShopView, Store } from '../../store';
+import type { ShopView, ShopStore } from '../../store';
 
 /** What the shop has now, read from the store: also for who is faster than its first answer. */
-export const viewNow = (store: Store): Promise<ShopView> =>
+export const viewNow = (store: ShopStore): Promise<ShopView> =>
   new Promise((resolve, reject) => {
     // The store answers in a later turn: by then there is something to stop.
     const stop = store.watch(

@@ -5,5 +5,6 @@ export { finestEdgeMm } from './levelGrid';
 export { levelShell, levelSurface } from './levelSurface';
 export { makeSolid } from './makeSolid';
 export type { Solid } from './solid';
+export { SolidsOutOfMemory } from './solidsOutOfMemory';
 export { surfaceFile } from './surfaceFile';
 export type { WasmSource } from './wasmSource';

@@ -12,7 +12,7 @@ export interface LevelGrid {
   edgeMm: number;
 }
 
-interface LevelPlace {
+export interface LevelPlace {
   /** Where level 0 lies. */
   bounds: Bounds;
   levelMm: number;
