@@ -7,6 +7,7 @@ import { buildStamp } from './scripts/app/buildStamp.ts';
 import { contentPolicy, readPolicy } from './scripts/app/contentPolicy.ts';
 import { hostHeaders } from './scripts/app/hostHeaders.ts';
 import { offlineCopy } from './scripts/app/offlineCopy.ts';
+import { thirdParty } from './scripts/app/thirdParty.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
@@ -15,6 +16,7 @@ const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.
 
 const stamp = buildStamp(version);
 const policy = await readPolicy(here);
+const notices = thirdParty(here);
 
 export default defineConfig({
   root: 'src/app',
@@ -24,11 +26,12 @@ export default defineConfig({
     react(),
     contentPolicy(policy),
     hostHeaders(policy),
+    notices.page,
     stamp.plugin,
     offlineCopy(stamp.serviceWorkerFile),
   ],
   define: { __APP_VERSION__: JSON.stringify(version) },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [notices.worker()] },
   // The samples lie beside src/app, not in it.
   server: { host: '127.0.0.1', fs: { allow: [here] } },
   preview: {

@@ -6,12 +6,24 @@ import { root } from './setup.mjs';
 
 const USUAL = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
-/** Runs `work` with a browser of its own profile and the address of the built page, then closes both. */
-export async function withBuiltPage(work) {
-  if (!existsSync(`${root}/dist/app/index.html`))
-    throw new Error('There is no dist/app yet: npm run build makes it.');
+/** The folder of the built page; throws where nothing was built. */
+export function builtApp(folder = `${root}/dist/app`) {
+  if (!existsSync(`${folder}/index.html`))
+    throw new Error(`There is no built page in ${folder} yet: npm run build makes it.`);
+  return folder;
+}
+
+/** The Chromium to drive; throws where there is none. */
+export function installedChromium() {
   const executablePath = process.env.CHROMIUM_PATH ?? USUAL.find(existsSync);
   if (executablePath === undefined) throw new Error('No chromium was found. Set CHROMIUM_PATH.');
+  return executablePath;
+}
+
+/** Runs `work` with a browser of its own profile and the address of the built page, then closes both. */
+export async function withBuiltPage(work) {
+  builtApp();
+  const executablePath = installedChromium();
   const server = await preview({
     configFile: `${root}/vite.config.ts`,
     logLevel: 'error',

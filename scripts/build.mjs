@@ -6,15 +6,7 @@ import { copyFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileS
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-
-/** https://opensource.org/license/isc-license-txt */
-const ISC = `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted, provided that the above
-copyright notice and this permission notice appear in all copies.
-
-THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF
-MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT, INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES
-WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR IN
-CONNECTION WITH THE USE OR PERFORMANCE OF THIS SOFTWARE.`;
+import { noticesText } from './notices.mjs';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
@@ -29,6 +21,10 @@ const common = {
   define: { RISEWRIGHT_VERSION: JSON.stringify(version) },
 };
 
+// What an earlier build left would be packed with the rest.
+for (const folder of ['cli', 'parts', 'types'])
+  rmSync(join(root, 'dist', folder), { recursive: true, force: true });
+
 const program = await build({
   ...common,
   entryPoints: { risewright: 'src/cli/main.ts', 'field-helper': 'src/cli/fieldHelper.ts' },
@@ -39,7 +35,6 @@ const program = await build({
     js: "#!/usr/bin/env node\nimport { createRequire as __createRequire } from 'node:module';\nconst require = __createRequire(import.meta.url);",
   },
 });
-rmSync(join(root, 'dist', 'parts'), { recursive: true, force: true });
 const library = await build({
   ...common,
   entryPoints: { index: 'src/index.ts' },
@@ -57,37 +52,33 @@ for (const folder of ['cli', 'parts']) {
   copyFileSync(wasm, join(root, 'dist', folder, 'manifold.wasm'));
 }
 
-writeFileSync(join(root, 'dist', 'THIRD_PARTY_LICENSES.txt'), licencesOf([program, library]));
+// Of esbuild itself a few lines go into every bundle.
+const modules = [program, library].flatMap(({ metafile }) => Object.keys(metafile.inputs));
+const notices = noticesText([...modules, 'node_modules/esbuild'].map((path) => join(root, path)));
+writeFileSync(join(root, 'dist', 'THIRD_PARTY_LICENSES.txt'), notices);
 
 const types = spawnSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.types.json'], {
   cwd: root,
   stdio: 'inherit',
 });
+nameFiles(join(root, 'dist', 'types'));
 process.exitCode = types.status ?? 1;
 
-/** The licence texts of every package whose code went into a bundle, as their terms ask. */
-function licencesOf(results) {
-  const inputs = results.flatMap(({ metafile }) => Object.keys(metafile.inputs));
-  const packages = new Set(
-    inputs.map((path) => /node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(path)?.[1]).filter(Boolean),
-  );
-  return [...packages]
-    .sort()
-    .map((name) => {
-      const folder = join(root, 'node_modules', name);
-      const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-      const text =
-        file !== undefined && existsSync(join(folder, file))
-          ? readFileSync(join(folder, file), 'utf8')
-          : namedLicence(folder);
-      return `${name}\n${'='.repeat(name.length)}\n\n${text.trim()}\n`;
-    })
-    .join('\n\n');
+/** Types name each other as the sources do, without an ending; Node's own way of finding modules wants the file (TypeScript, nodenext). */
+function nameFiles(folder) {
+  for (const entry of readdirSync(folder, { recursive: true })) {
+    const file = join(folder, entry);
+    if (!file.endsWith('.d.ts')) continue;
+    const text = readFileSync(file, 'utf8').replace(
+      /(from |import\()(['"])(\.[^'"]*)\2/g,
+      (_, before, quote, path) => `${before}${quote}${fileOf(dirname(file), path)}${quote}`,
+    );
+    writeFileSync(file, text);
+  }
 }
 
-/** Of a package that names its licence and holds no file of it. Only the licences whose text is known here. */
-function namedLicence(folder) {
-  const { license, author } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-  if (license !== 'ISC') throw new Error(`${folder} has no licence file: write the text of ${license} here`);
-  return `ISC License\n\nCopyright (c) ${typeof author === 'string' ? author : author?.name}\n\n${ISC}`;
+function fileOf(folder, path) {
+  const ending = ['.d.ts', '/index.d.ts'].find((end) => existsSync(join(folder, `${path}${end}`)));
+  if (ending === undefined) throw new Error(`${folder}: expected types for ${path}, got none`);
+  return `${path}${ending.replace('.d.ts', '.js')}`;
 }

@@ -36,8 +36,11 @@ export function ensureInstalled() {
   const lock = join(root, 'package-lock.json');
   if (existsSync(installed) && sameVersions(installed, lock)) return;
   console.log('Installing what the lock file names ...');
-  const code = npm(['ci', '--include=dev', '--no-audit', '--no-fund']);
+  // No script of any package runs, ours neither: what it would build is built here.
+  const code = npm(['ci', '--include=dev', '--ignore-scripts', '--no-audit', '--no-fund']);
   if (code !== 0) process.exit(code);
+  const built = spawnSync(process.execPath, ['scripts/prepare.mjs'], { cwd: root, stdio: 'inherit' });
+  if (built.status !== 0) process.exit(built.status ?? 1);
 }
 
 /** Do both lock files name the same versions? Entries for other platforms are not installed and do not count. */

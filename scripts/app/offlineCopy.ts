@@ -32,7 +32,7 @@ export const offlineCopy = (serviceWorkerFile: () => string) =>
     },
     includeManifestIcons: false,
     workbox: {
-      globPatterns: ['**/*.{js,css,html,wasm,svg,png,webmanifest}'],
+      globPatterns: ['**/*.{js,css,html,wasm,svg,png,webmanifest,txt}'],
       maximumFileSizeToCacheInBytes: 4_000_000,
       // One page, whatever is asked of it after the question mark. Anything else below is the host's.
       navigateFallback: 'index.html',

@@ -9,6 +9,7 @@ const TYPES: Record<string, string> = {
   '.css': 'text/css',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
+  '.txt': 'text/plain; charset=utf-8',
   '.json': 'application/json',
   '.webmanifest': 'application/manifest+json',
 };

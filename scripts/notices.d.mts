@@ -1,0 +1,2 @@
+export function packageFolder(module: string): string | undefined;
+export function noticesText(modules: Iterable<string>): string;
