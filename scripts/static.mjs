@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process';
 import { root } from './setup.mjs';
 
 /** The longest first. */
-const CHECKS = ['lint', 'typecheck', 'format:check', 'unused', 'imports', 'lock'];
+const CHECKS = ['lint', 'typecheck', 'format:check', 'unused', 'imports', 'api:check', 'docs:check', 'lock'];
 const AT_ONCE = 2;
 
 const failed = [];

@@ -19,3 +19,4 @@ export {
   type SheetMeta,
 } from './sheet';
 export { say } from './words/say';
+export type * from './apiTypes';

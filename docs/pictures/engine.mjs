@@ -12,6 +12,8 @@ export { readScan, measureSolid, placeMesh, buildField, distanceFunction, runFie
 export { newLevelsTask } from './src/geometry/field/measureLevels';
 export { binOf } from './src/geometry/field/columnBin';
 export { SAMPLED } from './src/geometry/field/levels';
+export { sectionOutlines } from './src/geometry/measure/section';
+export { openMoldBench, planOpening } from './src/plan';
 `;
 
 /** Lets the parts of SHOWN out of their files; a name that is gone stops the build. */
@@ -25,7 +27,7 @@ const showing = {
 };
 
 /** The engine as its sources stand now. */
-export async function loadEngine() {
+async function loadEngine() {
   const folder = `${root}node_modules/.cache/risewright-pictures`;
   mkdirSync(folder, { recursive: true });
   const { outputFiles } = await build({
@@ -38,4 +40,19 @@ export async function loadEngine() {
   });
   writeFileSync(`${folder}/engine.mjs`, outputFiles[0].contents);
   return import(pathToFileURL(`${folder}/engine.mjs`));
+}
+
+export const engine = await loadEngine();
+
+/** A sample as the engine measures it, placed. */
+export function solidOf(name, up, mmPerUnit) {
+  const bytes = readFileSync(`${root}sample-meshes/${name}`);
+  const { mesh, coordinateStep } = valueOf(engine.readScan({ bytes, name }));
+  const placed = engine.placeMesh(mesh, { up, mmPerUnit });
+  return valueOf(engine.measureSolid(placed, { coordinateStepMm: coordinateStep * mmPerUnit }));
+}
+
+export function valueOf(outcome) {
+  if (!outcome.ok) throw new Error(`pictures: expected an answer, got ${outcome.problem.code}`);
+  return outcome.value;
 }

@@ -1,17 +1,9 @@
 // node docs/pictures/slice.mjs: draws the slices of docs/how-it-computes.md, from the engine as it stands.
-import { readFileSync, writeFileSync } from 'node:fs';
 import { contoursAt, thinned } from './contours.mjs';
-import { loadEngine, root } from './engine.mjs';
+import { engine, solidOf, valueOf } from './engine.mjs';
+import { ACCENT, draw, HAIR, INK, LINE, PAPER, round, segments, sliced, viewOf, WELL } from './paper.mjs';
 
-const engine = await loadEngine();
-const tokens = readFileSync(`${root}src/app/styles/tokens.css`, 'utf8');
-const color = (name) => new RegExp(`--${name}: (#[0-9a-f]+);`).exec(tokens)[1];
-const [PAPER, WELL, INK, LINE, HAIR, ACCENT] = ['paper', 'well', 'ink', 'line', 'hair', 'accent'].map(color);
-
-/** Pixels per mm, room around and below the picture, height of a line of text. */
-const [SCALE, EDGE, TEXT] = [5, 14, 19];
 const LEVELS = [-8, 0, 10];
-const round = (number) => String(Math.round(10 * number) / 10);
 
 /** The twin spheres with a field of a voxel's edge. */
 function twins(voxelMm) {
@@ -142,18 +134,6 @@ function nearPicture() {
   };
 }
 
-function solidOf(name, up, mmPerUnit) {
-  const bytes = readFileSync(`${root}sample-meshes/${name}`);
-  const { mesh, coordinateStep } = valueOf(engine.readScan({ bytes, name }));
-  const placed = engine.placeMesh(mesh, { up, mmPerUnit });
-  return valueOf(engine.measureSolid(placed, { coordinateStepMm: coordinateStep * mmPerUnit }));
-}
-
-function valueOf(outcome) {
-  if (!outcome.ok) throw new Error(`slice: expected an answer, got ${outcome.problem.code}`);
-  return outcome.value;
-}
-
 /** All cells of a plane but the outermost, which are never asked. */
 const boxOf = ({ ox, oy, nx, ny, spacingMm }) => [
   [ox + spacingMm / 2, oy + spacingMm / 2],
@@ -169,38 +149,6 @@ function distanceInFrame(field) {
   return (x, y, z) =>
     distance(...[0, 1, 2].map((axis) => originMm[axis] + r[axis] * x + r[3 + axis] * y + r[6 + axis] * z));
 }
-
-/** Where triangles meet the plane z: pairs of points. */
-function sliced({ positions: p, triangles }, z) {
-  const found = [];
-  for (let t = 0; t < triangles.length; t += 3) {
-    const corners = [0, 1, 2].map((c) => 3 * triangles[t + c]);
-    const ends = corners.flatMap((a, c) => {
-      const b = corners[(c + 1) % 3];
-      if (p[a + 2] < z === p[b + 2] < z) return [];
-      const share = (z - p[a + 2]) / (p[b + 2] - p[a + 2]);
-      return [[p[a] + share * (p[b] - p[a]), p[a + 1] + share * (p[b + 1] - p[a + 1])]];
-    });
-    if (ends.length === 2) found.push(ends);
-  }
-  return found;
-}
-
-/** Up in the picture is up in mm. */
-function viewOf([x0, y0], [x1, y1], scale = SCALE) {
-  return {
-    scale,
-    width: scale * (x1 - x0) + 2 * EDGE,
-    height: scale * (y1 - y0) + 2 * EDGE,
-    x: (mm) => EDGE + scale * (mm - x0),
-    y: (mm) => EDGE + scale * (y1 - mm),
-  };
-}
-
-const segments = (pairs, view) =>
-  pairs
-    .map((ends) => `M${ends.map(([x, y]) => `${round(view.x(x))} ${round(view.y(y))}`).join('L')}`)
-    .join('');
 
 /** The cells around grid points, neighbors of a row in one. */
 function boxes(points, grid, view) {
@@ -220,23 +168,6 @@ function boxes(points, grid, view) {
       return `M${round(x)} ${round(y)}h${round(count * size)}v${round(size)}h${round(-count * size)}z`;
     })
     .join('');
-}
-
-function draw(name, { width, height, body, words }) {
-  const tall = height + TEXT * words.length + EDGE / 2;
-  const told = words.map(
-    (line, i) => `<text x="${EDGE}" y="${round(height + TEXT * i + EDGE / 2)}">${line}</text>`,
-  );
-  const svg = [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${round(width)} ${round(tall)}" width="${round(width)}" height="${round(tall)}" font-family="Liberation Sans, Noto Sans, sans-serif">`,
-    `<rect width="100%" height="100%" fill="${PAPER}"/>`,
-    ...body,
-    `<g font-size="14" fill="${INK}">${told.join('')}</g>`,
-    '</svg>',
-    '',
-  ].join('\n');
-  writeFileSync(`${root}docs/pictures/${name}`, svg);
-  console.log(`docs/pictures/${name}: ${svg.length} bytes`);
 }
 
 draw('winding.svg', windingPicture());

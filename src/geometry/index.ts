@@ -18,7 +18,7 @@ export { firstHit, type Ray } from './firstHit';
 export { findFloor, type Floor } from './floor';
 export { needs3mf, readScanWith, SCAN_FORMATS, type ScanFormat } from './io/formats';
 export { readScan } from './io/readScan';
-export type { ScanFile } from './io/scanFile';
+export { SCAN_BYTES_LIMIT, tooManyBytes, type ScanFile } from './io/scanFile';
 export { weldPoints, weldSoup } from './io/weld';
 export { upLooks, type Look } from './upLooks';
 export { divergenceVolume } from './measure/pieces';

@@ -8,14 +8,14 @@ import { neighborsOf } from './thicknessNeighbors';
 import { roughnessMm } from './thicknessNoise';
 import { thinnestValleys, type Covered, type Valley } from './thicknessPlaces';
 import { ballRoom, type BallRoom } from './thicknessRoom';
-import { surfaceSamples, type Side, type SurfaceSamples } from './thicknessSamples';
+import { surfaceSamples, type SurfaceSide, type SurfaceSamples } from './thicknessSamples';
 import { summaryOf, type Thickness } from './thicknessSummary';
 
 export { shareThinner, type Thickness, type ThinPlace } from './thicknessSummary';
 
 export interface ThicknessOptions extends Watched {
   /** `inside`: of the body. `outside`: of the gaps between its parts, where the mold has a web of rubber. */
-  side?: Side;
+  side?: SurfaceSide;
   /** Thicker than this is told as this; by default what the field can tell. */
   mostMm?: number;
   /** Height of the flat face where the sculpt was cut off its base, in the scan's axes (z). Its outline is no thin place. */

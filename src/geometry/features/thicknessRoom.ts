@@ -1,7 +1,7 @@
 import type { Field } from '../field/buildField';
 import type { Grid } from '../field/grid';
 import type { SearchSurface } from '../field/nearest';
-import type { Side } from './thicknessSamples';
+import type { SurfaceSide } from './thicknessSamples';
 
 /** Where balls are looked for. */
 export interface BallRoom {
@@ -32,7 +32,7 @@ const ON_BASE_VOXELS = 0.1;
 /** Where balls are looked for in a standing field, and how large they can be. */
 export function ballRoom(
   field: Field,
-  { side, mostMm, baseMm }: { side: Side; mostMm?: number | undefined; baseMm?: number | undefined },
+  { side, mostMm, baseMm }: { side: SurfaceSide; mostMm?: number | undefined; baseMm?: number | undefined },
 ): BallRoom {
   const { grid, task, reachMm, surface, voxelMm, options } = field;
   // Outside, a ball must not leave the grid, which ends two steps beyond the outermost level.

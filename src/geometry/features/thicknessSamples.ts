@@ -7,7 +7,7 @@ import { AT, FOUND, QUERY, searchNearest, type SearchSurface } from '../field/ne
  */
 
 /** Which side of the surface the balls lie in: the body, or the air (rubber of the mold) between its parts. */
-export type Side = 'inside' | 'outside';
+export type SurfaceSide = 'inside' | 'outside';
 
 /** Positions and directions are those of the field's frame. */
 export interface SurfaceSamples {
@@ -33,7 +33,7 @@ const ROUNDS = 2;
 /** Samples of the surface of a standing field. `isLeftOut` is asked with a foot in the field's frame. */
 export function surfaceSamples(
   field: Field,
-  side: Side,
+  side: SurfaceSide,
   isLeftOut: (x: number, y: number, z: number) => boolean,
   onStep: () => void,
 ): SurfaceSamples {
@@ -65,7 +65,7 @@ export function surfaceSamples(
 }
 
 /** Grid points within a step of the surface, on the side that is not measured. */
-function gridPointsBeyond({ grid, task }: Field, side: Side, onStep: () => void): Int32Array {
+function gridPointsBeyond({ grid, task }: Field, side: SurfaceSide, onStep: () => void): Int32Array {
   const { nx, ny, nz, spacingMm } = grid;
   const [winding, distance, nearest] = [task.windings[0]!, task.distances[0]!, task.nearests[0]!];
   const places: number[] = [];
@@ -94,7 +94,7 @@ const FOOT = new Float64Array(6);
 const SLOPE = new Float64Array(3);
 
 /** Into FOOT, from grid point `v`; returns the distance of the grid point, or -1 where the foot has no clear direction. */
-function footOf(field: Field, surface: SearchSurface, side: Side, v: number): number {
+function footOf(field: Field, surface: SearchSurface, side: SurfaceSide, v: number): number {
   const { nx, ny, spacingMm: step, ox, oy, oz } = field.grid;
   const i = v % nx;
   const j = Math.floor(v / nx) % ny;

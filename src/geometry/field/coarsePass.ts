@@ -2,7 +2,7 @@ import { AT, FOUND, QUERY, searchNearest, testTriangle, type SearchSurface } fro
 import { isNearAny, marginMm, SUM, SUMS, type Levels } from './levels';
 
 /** What the level passes read and write; voxels near a level get a slot in compact lists. */
-export interface LevelField extends SearchSurface {
+export interface LevelsField extends SearchSurface {
   winding: Int16Array;
   /** Nearest seed of every grid point; -1 beyond reach. */
   site: Int32Array;
@@ -31,7 +31,7 @@ const ROUNDS = 3;
  * triangle, the foot and the signed distance are found and kept in a slot; the second pass adds their fractions. One loop, as
  * numbers that cross a call which is not inlined are boxed (see nearest.ts).
  */
-export function findNearLevels(field: LevelField, levels: Levels, slots: SlotTaker, k: number): void {
+export function findNearLevels(field: LevelsField, levels: Levels, slots: SlotTaker, k: number): void {
   const { grid, positions, triangles, winding, site, nearest, slotOf, feet, owner, around } = field;
   const { nx, ny, spacingMm: step, ox, oy, oz } = grid;
   const { levelsMm, nearOutside, nearInside, farOutside, farInside, sums } = levels;

@@ -1,8 +1,8 @@
-import type { LevelField } from './coarsePass';
+import type { LevelsField } from './coarsePass';
 import { BINS } from './levels';
 
 /** The bin of a column, by a hash (constants from memory) of the block of two voxels' edge in which its feet lie. */
-export function binOf({ grid, feet }: LevelField, slot: number): number {
+export function binOf({ grid, feet }: LevelsField, slot: number): number {
   const perBlock = 1 / (2 * grid.spacingMm);
   const i = Math.floor((feet[4 * slot]! - grid.ox) * perBlock);
   const j = Math.floor((feet[4 * slot + 1]! - grid.oy) * perBlock);

@@ -1,6 +1,6 @@
 import { joinTeam, type Member } from '../parallel/team';
 import { markBand, mergeBands } from './band';
-import { findNearLevels, type LevelField } from './coarsePass';
+import { findNearLevels, type LevelsField } from './coarsePass';
 import { samplePlane, type SampleField } from './samplePass';
 import { seedsAlongX, seedsAlongY, seedsAlongZ } from './featureTransform';
 import { sumNearLevels, sumOtherOctants } from './finePass';
@@ -45,7 +45,7 @@ export interface LevelsTask {
   levelsMm: number[];
   /** So many of them, from the first, are counted by octants too. */
   withOctants: number;
-  field: Omit<LevelField, 'around' | 'octantWinding'>;
+  field: Omit<LevelsField, 'around' | 'octantWinding'>;
   /** Closed chain for the octants' winding, where a level passes close to the surface; one array a member. */
   octants: { chain: Int32Array; windings: Int16Array[] } | undefined;
   /** Sums of every plane: planes * levels * SUMS. Added up in the order of the planes, whoever took them. */
@@ -211,7 +211,7 @@ function windOctants(
   member.meet();
 }
 
-const levelField = (task: LevelsTask): LevelField => ({
+const levelField = (task: LevelsTask): LevelsField => ({
   ...task.field,
   around: neighbors(task.field.grid),
   octantWinding: task.octants?.windings[0],

@@ -1,5 +1,5 @@
 import { AT, FOUND, QUERY, searchNearest, testTriangle } from './nearest';
-import type { LevelField } from './coarsePass';
+import type { LevelsField } from './coarsePass';
 import { BIN, HALF_DIAGONAL, isNearAny, marginMm, SAMPLED, SUM, SUMS, type Levels } from './levels';
 import { binOf } from './columnBin';
 import { betweenFronts, findOpposite, frontOf, newFront } from './fronts';
@@ -18,7 +18,7 @@ const NORMAL = new Float64Array(3);
  * Second pass over plane k: the plane fractions of every voxel near a level with their first and second difference, and for the columns of
  * the sample also their octants, each with its own exact distance.
  */
-export function sumNearLevels(field: LevelField, levels: Levels, k: number): void {
+export function sumNearLevels(field: LevelsField, levels: Levels, k: number): void {
   // Every plane starts afresh, so that it does not matter which thread took the one before.
   LAST.fill(-1);
   const { grid, slotOf, feet } = field;
@@ -67,7 +67,7 @@ export function sumNearLevels(field: LevelField, levels: Levels, k: number): voi
 }
 
 /** The octants of plane k that the sample left out. */
-export function sumOtherOctants(field: LevelField, levels: Levels, k: number): void {
+export function sumOtherOctants(field: LevelsField, levels: Levels, k: number): void {
   LAST.fill(-1);
   const { grid, slotOf } = field;
   const { nx, ny } = grid;
@@ -86,7 +86,7 @@ const HERE = newFront();
 const BEYOND = newFront();
 const MIDDLE = { x: 0, y: 0, z: 0, nx: 0, ny: 0, nz: 0, isInside: false };
 
-function findFronts(field: LevelField, slot: number, v: number, i: number, j: number, k: number): void {
+function findFronts(field: LevelsField, slot: number, v: number, i: number, j: number, k: number): void {
   const { grid, winding } = field;
   MIDDLE.isInside = winding[v]! > 0;
   frontOf(field, slot, i, j, k, HERE);
@@ -101,7 +101,7 @@ function findFronts(field: LevelField, slot: number, v: number, i: number, j: nu
 }
 
 /** Into NORMAL: the unit vector from the surface outward through a voxel; the triangle's own where the voxel's center lies on it. */
-function normalAt(field: LevelField, slot: number, i: number, j: number, k: number): void {
+function normalAt(field: LevelsField, slot: number, i: number, j: number, k: number): void {
   const { grid, feet, owner } = field;
   const { spacingMm } = grid;
   const signed = feet[4 * slot + 3]!;
@@ -112,7 +112,7 @@ function normalAt(field: LevelField, slot: number, i: number, j: number, k: numb
   } else triangleNormal(field, owner[slot]!, NORMAL);
 }
 
-function triangleNormal({ positions: p, triangles }: LevelField, t: number, out: Float64Array): void {
+function triangleNormal({ positions: p, triangles }: LevelsField, t: number, out: Float64Array): void {
   const a = 3 * triangles[t]!;
   const b = 3 * triangles[t + 1]!;
   const c = 3 * triangles[t + 2]!;
@@ -135,7 +135,7 @@ function triangleNormal({ positions: p, triangles }: LevelField, t: number, out:
 const LAST = new Int32Array([-1, -1]);
 
 function sumOctants(
-  field: LevelField,
+  field: LevelsField,
   levels: Levels,
   slot: number,
   v: number,
@@ -224,7 +224,7 @@ function sumOctants(
 const OCTANT = new Float64Array(3);
 
 /** Plane fraction of an octant from the foot in FOUND. */
-function octantFraction(field: LevelField, over: number, signed: number): number {
+function octantFraction(field: LevelsField, over: number, signed: number): number {
   if (signed > ON_SURFACE * field.grid.spacingMm || signed < -ON_SURFACE * field.grid.spacingMm) {
     // The foot is relative to the point: the normal looks from the foot to it.
     OCTANT[0] = -FOUND[AT.footX]! / signed;
@@ -248,7 +248,7 @@ function octantBetween(share: number, isInside: boolean, level: number, edgeMm: 
 }
 
 /** Nearest triangle of QUERY, octant q of voxel v: from the nearest triangles of the voxels around it and the last two octants. */
-function findOctant(field: LevelField, slot: number, v: number, q: number): void {
+function findOctant(field: LevelsField, slot: number, v: number, q: number): void {
   const { grid, positions, triangles, slotOf, owner, site, nearest } = field;
   const sx = q & 1 ? 1 : -1;
   const sy = q & 2 ? grid.nx : -grid.nx;

@@ -1,4 +1,4 @@
-import type { LevelField } from './coarsePass';
+import type { LevelsField } from './coarsePass';
 import { planeFraction } from './planeFraction';
 
 /*
@@ -26,7 +26,7 @@ const [OPPOSITE, FULLY] = [-0.85, -0.95];
 
 /** Into `front`: the tangent plane of the face nearest to a voxel, from its slot. */
 export function frontOf(
-  { grid, feet }: LevelField,
+  { grid, feet }: LevelsField,
   slot: number,
   i: number,
   j: number,
@@ -45,7 +45,7 @@ export function frontOf(
 
 /** Into `other`: the face that the next voxel away from the surface sees, when it lies opposite. */
 export function findOpposite(
-  field: LevelField,
+  field: LevelsField,
   here: Front,
   isInside: boolean,
   v: number,

@@ -1,11 +1,5 @@
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
-import {
-  boundsOf,
-  buildField,
-  divergenceVolume,
-  thinWalls,
-  type TriangleMesh,
-} from '../../../src/geometry';
+import { boundsOf, buildField, divergenceVolume, thinWalls, type TriangleMesh } from '../../../src/geometry';
 import { planeFraction } from '../../../src/geometry/field/planeFraction';
 import { sizeScan } from '../../../src/plan';
 import { expectClose } from '../../support/close';
