@@ -1,14 +1,16 @@
 import { lazy, Suspense } from 'react';
 import { useRoute } from './useRoute';
+import { useAskBeforeLeaving } from './ticket/useAskBeforeLeaving';
 import { UpdateBar } from './offline/UpdateBar';
+import { useUpdateHold } from './offline/useUpdateHold';
 import { FaultBoundary } from './parts/FaultBoundary';
 import { Foot } from './shop/Foot';
 import { ShopContext } from './shop/shopContext';
 import { StoreTrouble } from './shop/StoreTrouble';
 import { useOpenShop } from './shop/useOpenShop';
 import { Shelf } from './shelf/Shelf';
-import type { Route, ShopChoice } from './route';
-import type { Way } from './useRoute';
+import type { Route } from './route';
+import type { Nav } from './useRoute';
 
 const TicketPage = lazy(() =>
   import('./ticket/TicketPage').then((loaded) => ({ default: loaded.TicketPage })),
@@ -18,9 +20,13 @@ const ShopBook = lazy(() => import('./book/ShopBook').then((loaded) => ({ defaul
 
 /** The Shelf, the shop's Book, or one piece's ticket. */
 export function App() {
-  const way = useRoute();
-  const shop = useOpenShop(way.shop);
-  const { route } = way;
+  const nav = useRoute();
+  const shop = useOpenShop(nav.shop);
+  const { route } = nav;
+  // What the page alone keeps goes with it.
+  const isFleeting = shop.store.keeps === 'page' && (shop.view?.pieces.length ?? 0) > 0;
+  useAskBeforeLeaving(isFleeting);
+  useUpdateHold(isFleeting);
   return (
     <ShopContext value={shop}>
       <a className="skip" href="#main">
@@ -30,7 +36,7 @@ export function App() {
       <StoreTrouble />
       <FaultBoundary key={'piece' in route ? route.piece : route.at}>
         <Suspense fallback={<p className="then">Loading …</p>}>
-          <Screen way={way} choice={shop.choice} />
+          <Screen nav={nav} of={`${shop.choice} ${shop.store.keeps}`} />
         </Suspense>
       </FaultBoundary>
       <Foot />
@@ -38,11 +44,12 @@ export function App() {
   );
 }
 
-function Screen({ way, choice }: { way: Way; choice: ShopChoice }) {
-  const { route } = way;
-  if (route.at === 'shelf') return <Shelf key={choice} way={way} />;
-  if (route.at === 'shopBook') return <ShopBook key={choice} way={way} />;
-  return <TicketPage key={`${choice} ${route.piece}`} way={way} piece={route.piece} at={route.at} />;
+/** `of`: which shop, and where it is kept. In another one every screen begins anew. */
+function Screen({ nav, of }: { nav: Nav; of: string }) {
+  const { route } = nav;
+  if (route.at === 'shelf') return <Shelf key={of} nav={nav} />;
+  if (route.at === 'shopBook') return <ShopBook key={of} nav={nav} />;
+  return <TicketPage key={`${of} ${route.piece}`} nav={nav} piece={route.piece} at={route.at} />;
 }
 
 type Place = 'shelf' | 'shopBook' | 'ticket';

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import { queryOf, routeOf, shopOfQuery, type Route, type ShopChoice } from './route';
 
-export interface Way {
+export interface Nav {
   route: Route;
   shop: ShopChoice;
   go: (route: Route, shop?: ShopChoice) => void;
@@ -10,11 +10,12 @@ export interface Way {
 }
 
 /** Where the app is, by its address; Back and Forward of the browser work. */
-export function useRoute(): Way {
+export function useRoute(): Nav {
   const search = useSyncExternalStore(onMove, () => location.search);
   const route = useStable(routeOf(search));
   const shop = shopOfQuery(search);
   const go = useCallback((to: Route, inShop: ShopChoice = shopOfQuery(location.search)) => {
+    if (![...guards].every((mayGo) => mayGo(to))) return;
     history.pushState(null, '', location.pathname + queryOf(to, inShop));
     dispatchEvent(new Event(MOVED));
     scrollTo(0, 0);
@@ -22,6 +23,18 @@ export function useRoute(): Way {
   const href = useCallback((to: Route) => queryOf(to, shop), [shop]);
   useFocusOnMove(search);
   return { route, shop, go, href };
+}
+
+/** Asked before the app goes elsewhere by a link or a button of its own; one that says no keeps it where it is. */
+const guards = new Set<(to: Route) => boolean>();
+
+/** While `mayGo` is there it is asked. */
+export function useGuard(mayGo: ((to: Route) => boolean) | undefined): void {
+  useEffect(() => {
+    if (mayGo === undefined) return;
+    guards.add(mayGo);
+    return () => void guards.delete(mayGo);
+  }, [mayGo]);
 }
 
 const MOVED = 'risewright:moved';

@@ -21,12 +21,12 @@ export const CHECK_FIGURES = {
   waterGas: {
     value: 1.36,
     unit: 'L/g',
-    from: 'derived: one CO2 for each H2O, ideal gas at 25 C and 101.325 kPa',
+    from: 'derived: one CO2 for each H2O, ideal gas at 25 °C and 101.325 kPa',
   },
   sealedPressure: {
     value: 6,
     unit: 'times',
-    from: 'derived: air of 20 C warmed to 350 K beside foam of 160 kg/m3 packed 1.2 times (Dalton, ideal gas), over the foam alone',
+    from: 'derived: air of 20 °C warmed to 350 K beside foam of 160 kg/m3 packed 1.2 times (Dalton, ideal gas), over the foam alone',
   },
   trapSmall: {
     value: 0.2,

@@ -72,7 +72,7 @@ export const addRow: BookDoer = (options, io) => {
 const nameIn =
   ({ pieces }: Shop): NameOf =>
   (piece) =>
-    piece === undefined ? undefined : (pieces[piece]?.name ?? piece);
+    piece !== undefined && Object.hasOwn(pieces, piece) ? pieces[piece]!.name : piece;
 
 /** A foam must be one of the cards, where there are any. */
 function cardKnown(row: BookRow, { shop }: OpenBook): Outcome<unknown> {

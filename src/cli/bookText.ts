@@ -1,5 +1,5 @@
 import { numberedPours, type BookRow, type LearnedBook } from '../job/book';
-import { formatQuantity, formatVolume, type Show } from '../units';
+import { formatTemperature, formatVolume, type Show } from '../units';
 import {
   fillLearnedWords,
   freeRiseLearnedWords,
@@ -65,7 +65,7 @@ const HEADS = [
 
 const number = (value: number | undefined): string => (value === undefined ? '-' : amount(value, 5));
 const temperature = (value: number | undefined, show: Show): string =>
-  value === undefined ? '-' : formatQuantity('temperature', value, show);
+  value === undefined ? '-' : formatTemperature(value, show);
 
 function testLine(row: BookRow, show: Show, nameOf: NameOf): string[] {
   if (row.kind === 'pour') return [];

@@ -7,6 +7,8 @@ export interface Io {
   /** Messages and progress, to stderr. */
   note: (text: string) => void;
   readFile: (path: string) => Uint8Array;
+  /** How many bytes a file has, without reading it; 0 for a pipe. */
+  fileBytes: (path: string) => number;
   readStdin: () => Uint8Array;
   /** A file of the sample-meshes folder that comes with the program. */
   readSample: (name: string) => Uint8Array;

@@ -1,4 +1,4 @@
-import { lstatSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { lstatSync, readFileSync, statSync, writeFileSync, writeSync } from 'node:fs';
 import { EXIT } from './exit';
 import { makeFolder } from './makeFolder';
 import { startCrew } from './nodeCrew';
@@ -30,6 +30,7 @@ try {
       out: (text) => write(1, text),
       note: (text) => write(2, text),
       readFile: (path) => readFileSync(path),
+      fileBytes: (path) => statSync(path).size,
       readStdin: () => readFileSync(0),
       readSample: (name) => readFileSync(new URL(`../../sample-meshes/${name}`, import.meta.url)),
       exists: (path) => lstatSync(path, { throwIfNoEntry: false }) !== undefined,

@@ -6,9 +6,9 @@ import { good, type Outcome, type Problem } from '../problem';
 import { MOLDMAKING_RULES } from '../yield';
 import type { OptionValues } from './command';
 import type { Io } from './io';
+import { measureScan } from './measureScan';
 import { materialsAssumed, type MoldCall } from './moldOptions';
 import { flagOfParameter } from './moldParameterOptions';
-import { openScan, scanOptions, settingsOf } from './scanOptions';
 
 /** The size of the scan, and its mold or all of them. */
 export interface Made {
@@ -19,27 +19,16 @@ export interface Made {
 
 /** Measures the scan once and plans what the call asks for. Errors: those of `openMoldBench`, `planMold` and `compareMolds`. */
 export function makeMolds(path: string, call: MoldCall, options: OptionValues, io: Io): Outcome<Made> {
-  const wanted = scanOptions(options);
-  if (!wanted.ok) return wanted;
   const { ask, all, field } = call;
-  // Helpers start while the file is read; a block needs no field.
+  // A block needs no field.
   const needsField = all || moldType(ask.type).parameters.some(({ key }) => key === 'skinMm');
-  const crew = needsField && field.workers !== 1 ? io.startCrew?.(field.workers) : undefined;
-  const scan = openScan(path, options, io);
-  if (!scan.ok) return scan;
-  const draw = io.isTerminal && options.quiet !== true;
-  const opened = openMoldBench(scan.value, {
-    ...wanted.value,
-    ...settingsOf(field),
-    ...(crew === undefined ? {} : { crew }),
-    ...(draw ? { onProgress: (share: number) => io.note(`\rmeasuring ${Math.round(100 * share)} %`) } : {}),
+  return measureScan(path, { options, io, field, needsField }, (scan, how) => {
+    const opened = openMoldBench(scan, how);
+    if (!opened.ok) return opened;
+    const { size, bench } = opened.value;
+    const made = all ? comparedOn(bench, call) : moldOn(bench, call);
+    return made.ok ? good({ size, ...made.value }) : withFlag(made);
   });
-  if (draw) io.note('\r\u001b[K');
-  if (!opened.ok) return opened;
-  const { size, bench } = opened.value;
-  const made = all ? comparedOn(bench, call) : moldOn(bench, call);
-  if (draw) io.note('\r\u001b[K');
-  return made.ok ? good({ size, ...made.value }) : withFlag(made);
 }
 
 type Bench = Parameters<typeof planMold>[0];

@@ -83,7 +83,7 @@ function merged(): Merged[] {
   return all;
 }
 
-/** "Skin thickness (skin; assumed 6 mm) or Blanket thickness (blanket; assumed 10 mm)". */
+/** "skin thickness (skin; assumed 6 mm) or blanket thickness (blanket; assumed 10 mm)". */
 function aboutOf(owners: Merged['owners']): string {
   const kinds = new Map<string, { parameter: MoldParameter; types: string[] }>();
   for (const { type, parameter } of owners) {
@@ -95,7 +95,7 @@ function aboutOf(owners: Merged['owners']): string {
   return [...kinds.values()]
     .map(({ parameter, types }) => {
       const whose = types.length === MOLD_TYPES.length ? '' : `${types.join(', ')}; `;
-      return `${parameter.label} (${whose}assumed ${parameter.default}${UNITS[parameter.kind] ?? ''})`;
+      return `${parameter.label.charAt(0).toLowerCase()}${parameter.label.slice(1)} (${whose}assumed ${parameter.default}${UNITS[parameter.kind] ?? ''})`;
     })
     .join(' or ');
 }

@@ -3,6 +3,7 @@ import {
   formatGrams,
   formatLength,
   formatQuantity,
+  formatTemperature,
   formatVolume,
   formatVolumeRange,
   type Show,
@@ -101,7 +102,7 @@ function cavityLine({ casting }: Mold, show: Show): string {
   const { value, low, high } = casting.cavityCm3;
   return line(
     'Cavity',
-    `${formatVolume(value, show)} when the foam is poured at ${formatQuantity('temperature', casting.castingTempC, show)}, ${formatVolumeRange(low, high, show)} 19 times in 20`,
+    `${formatVolume(value, show)} when the foam is poured at ${formatTemperature(casting.castingTempC, show)}, ${formatVolumeRange(low, high, show)} 19 times in 20`,
   );
 }
 

@@ -4,8 +4,8 @@ import { good, type Outcome, type Problem } from '../problem';
 import { DEMOLD_RULES, RULES } from '../yield';
 import type { OptionValues } from './command';
 import type { Io } from './io';
+import { measureScan } from './measureScan';
 import type { OpeningCall } from './openingOptions';
-import { openScan, scanOptions, settingsOf } from './scanOptions';
 
 /** The size of the scan and the plan of its opening. */
 export interface Opened {
@@ -18,34 +18,19 @@ export interface Opened {
 
 /** Measures the scan once and plans what the call asks for. Errors: those of `openMoldBench` and `planOpening`. */
 export function planCall(path: string, call: OpeningCall, options: OptionValues, io: Io): Outcome<Opened> {
-  const wanted = scanOptions(options);
-  if (!wanted.ok) return wanted;
-  // Helpers start while the file is read.
-  const crew = call.field.workers === 1 ? undefined : io.startCrew?.(call.field.workers);
-  const scan = openScan(path, options, io);
-  if (!scan.ok) return scan;
-  const draw = io.isTerminal && options.quiet !== true;
-  const opened = openMoldBench(scan.value, {
-    ...wanted.value,
-    ...settingsOf(call.field),
-    ...(crew === undefined ? {} : { crew }),
-    ...(draw ? { onProgress: (share: number) => io.note(`\rmeasuring ${Math.round(100 * share)} %`) } : {}),
+  return measureScan(path, { options, io, field: call.field, needsField: true }, (scan, how) => {
+    const opened = openMoldBench(scan, how);
+    if (!opened.ok) return opened;
+    const { size, bench } = opened.value;
+    const plan = planOpening(bench, call.ask);
+    if (!plan.ok) return plan;
+    return good({
+      size,
+      plan: plan.value,
+      findings: [...size.findings, ...call.findings, ...plan.value.findings, ...plan.value.checks],
+      assumptions: [...size.assumptions, ...call.assumptions, ...assumedFor(plan.value, call)],
+    });
   });
-  if (!opened.ok) return ended(opened);
-  const { size, bench } = opened.value;
-  const plan = ended(planOpening(bench, call.ask));
-  if (!plan.ok) return plan;
-  return good({
-    size,
-    plan: plan.value,
-    findings: [...size.findings, ...call.findings, ...plan.value.findings, ...plan.value.checks],
-    assumptions: [...size.assumptions, ...call.assumptions, ...assumedFor(plan.value, call)],
-  });
-
-  function ended<T>(outcome: Outcome<T>): Outcome<T> {
-    if (draw) io.note('\r\u001b[K');
-    return outcome;
-  }
 }
 
 /** Where the assumed figures of the plan come from. */

@@ -1,5 +1,6 @@
 import { bad, good, type Outcome } from '../problem';
 import { INSIDE_UNIT, type QuantityKind } from '../units';
+import { unitSign } from '../words/unitSign';
 import { flagOf } from './batchOptions';
 import { textOf, type OptionValues } from './command';
 import { readFigures, type Figure } from './moldFigures';
@@ -63,7 +64,7 @@ export function outsideOf(
   { option, text, value, unit }: { option: string; text: string; value: number; unit: string },
 ): ReturnType<typeof bad> | undefined {
   if (value >= low && value <= high) return undefined;
-  const range = unit === '' ? `${low} to ${high}` : `${low} to ${high} ${unit}`;
+  const range = unit === '' ? `${low} to ${high}` : `${low} to ${high} ${unitSign(unit)}`;
   return bad('BAD_CALL', {
     text: `${option} "${text}" is outside ${range}.`,
     hint: 'Check the number and its unit.',

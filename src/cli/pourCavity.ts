@@ -1,15 +1,5 @@
 import type { Assumption, Estimate } from '../estimate';
-import {
-  castingCavity,
-  hollowCavity,
-  sizeScan,
-  type Casting,
-  type HollowCavity,
-  type HollowWish,
-  type PourInputs,
-  type Size,
-  type SizeOptions,
-} from '../plan';
+import { castingCavity, type Casting, type HollowCavity, type PourInputs, type Size } from '../plan';
 import { bad, good, type Outcome, type Problem } from '../problem';
 import type { Shop } from '../job/shop';
 import { hollowCavityCm3, type Given } from '../yield';
@@ -19,16 +9,8 @@ import type { Io } from './io';
 import { defined, readFigures } from './moldFigures';
 import { siliconeOptions } from './moldSiliconeOptions';
 import { quantityOption } from './quantity';
-import {
-  FIELD_OPTIONS,
-  fieldOptions,
-  openScan,
-  SCAN_OPTIONS,
-  scanOptionGiven,
-  scanOptions,
-  settingsOf,
-  type FieldWish,
-} from './scanOptions';
+import { measuredForPour } from './pourScan';
+import { FIELD_OPTIONS, SCAN_OPTIONS, scanOptionGiven } from './scanOptions';
 
 /** A pour asks for no offsets and writes no surface. */
 const POUR_FIELD_OPTIONS = FIELD_OPTIONS.filter(({ flags }) => !/^--(offset|surface) /.test(flags));
@@ -145,7 +127,7 @@ function scanCavity({ scan, options, io, shop, warmths, armatureCm3 }: ScanCall)
   if (!silicone.ok) return silicone;
   const core = coreFigures(options);
   if (!core.ok) return core;
-  const measured = measure({ scan, options, io, armatureCm3, coreOffsetMm: core.value.coreOffsetMm });
+  const measured = measuredForPour({ scan, options, io, armatureCm3, coreOffsetMm: core.value.coreOffsetMm });
   if (!measured.ok) return measured;
   const { size, hollow } = measured.value;
   const wantsCasting = textOf(options, 'silicone') !== undefined || textOf(options, 'shrink') !== undefined;
@@ -189,71 +171,6 @@ function coreFigures(options: OptionValues): Outcome<CoreFigures> {
     hint: 'Give --core SCAN or --core-offset "20 mm".',
   });
 }
-
-interface Measuring extends Pick<ScanCall, 'scan' | 'options' | 'io' | 'armatureCm3'> {
-  coreOffsetMm: number | undefined;
-}
-
-function measure({
-  scan: path,
-  options,
-  io,
-  armatureCm3,
-  coreOffsetMm,
-}: Measuring): Outcome<{ size: Size; hollow?: HollowCavity }> {
-  const wanted = scanOptions(options);
-  if (!wanted.ok) return wanted;
-  const field = fieldOptions(options);
-  if (!field.ok) return field;
-  const corePath = textOf(options, 'core');
-  if (corePath === '-')
-    return bad('BAD_CALL', {
-      text: 'A core cannot come from stdin.',
-      hint: 'Name its file; the outer scan may come from stdin.',
-    });
-  const wantsField = corePath !== undefined || coreOffsetMm !== undefined;
-  const stray = ['accuracy', 'voxel', 'workers'].find((option) => options[option] !== undefined);
-  if (!wantsField && stray !== undefined)
-    return bad('BAD_CALL', {
-      text: `${flagOf(stray)} is about the field around a core, and there is none.`,
-      hint: `Leave ${flagOf(stray)} out, or give --core SCAN or --core-offset "20 mm".`,
-    });
-  const crew = wantsField && field.value.workers !== 1 ? io.startCrew?.(field.value.workers) : undefined;
-  const scan = openScan(path, options, io);
-  if (!scan.ok) return scan;
-  const core = corePath === undefined ? undefined : openScan(corePath, { ...options, format: undefined }, io);
-  if (core?.ok === false) return core;
-  const draw = io.isTerminal && options.quiet !== true;
-  const how: SizeOptions = {
-    ...wanted.value,
-    ...(wantsField ? fieldOf(field.value) : {}),
-    ...(crew === undefined ? {} : { crew }),
-    ...shadowOf(options),
-    ...(draw ? { onProgress: (share: number) => io.note(`\rmeasuring ${Math.round(100 * share)} %`) } : {}),
-  };
-  const measured =
-    wantsField || armatureCm3 !== undefined
-      ? hollowOf(hollowCavity(scan.value, how, hollowWish({ core: core?.value, coreOffsetMm, armatureCm3 })))
-      : sizedOf(sizeScan(scan.value, how));
-  if (draw) io.note('\r\u001b[K');
-  return measured;
-}
-
-const fieldOf = (field: FieldWish): SizeOptions => settingsOf({ ...field, offsetsMm: [] });
-
-function shadowOf(options: OptionValues): Pick<SizeOptions, 'shadowAlong'> {
-  const opens = textOf(options, 'opens');
-  return opens === undefined ? {} : { shadowAlong: opens.slice(1) as 'x' | 'y' | 'z' };
-}
-
-const hollowWish = (wish: { [K in keyof HollowWish]: HollowWish[K] | undefined }): HollowWish =>
-  defined(wish);
-
-const hollowOf = (hollow: Outcome<HollowCavity>): Outcome<{ size: Size; hollow?: HollowCavity }> =>
-  hollow.ok ? good({ size: hollow.value.size, hollow: hollow.value }) : hollow;
-
-const sizedOf = (size: Outcome<Size>): Outcome<{ size: Size; hollow?: HollowCavity }> =>
-  size.ok ? good({ size: size.value }) : size;
 
 /** The sculpt as scanned; or as the mold shrank and grew; less core and armature in either case. */
 function cavityOf(

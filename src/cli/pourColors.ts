@@ -30,7 +30,7 @@ function colorOf(text: string): Outcome<ColorShare> {
   if (match === null) return refused(text, 'is not a color and its share');
   const [, name = '', share = '', of = '', drops, mass] = match;
   if (name === '') return refused(text, 'has no name');
-  const base = BASES[of.toLowerCase().replace(/\s/g, '')];
+  const base = BASES.get(of.toLowerCase().replace(/\s/g, ''));
   if (base === undefined) return refused(text, `is a share of "${of}"`);
   const read = quantityOption('--color', share, 'share', undefined, true);
   if (!read.ok) return read;
@@ -42,7 +42,11 @@ function colorOf(text: string): Outcome<ColorShare> {
   return dropsG.ok ? good({ ...color, weighedDrops: { drops: count.value, dropsG: dropsG.value } }) : dropsG;
 }
 
-const BASES: Readonly<Partial<Record<string, ColorShare['of']>>> = { b: 'B', mix: 'mix', 'a+b': 'mix' };
+const BASES: ReadonlyMap<string, ColorShare['of']> = new Map([
+  ['b', 'B'],
+  ['mix', 'mix'],
+  ['a+b', 'mix'],
+]);
 
 const refused = (text: string, why: string): ReturnType<typeof bad> =>
   bad('BAD_CALL', {

@@ -1,22 +1,18 @@
 import { bad, good, type Outcome } from '../problem';
-import { readScan, SCAN_FORMATS, UP_AXES, type ScanFile, type UpAxis } from '../geometry';
+import { SCAN_FORMATS, UP_AXES, type UpAxis } from '../geometry';
 import {
   ACCURACIES,
   FILE_UNITS,
   type Accuracy,
   type Cut,
-  sizeScan,
   type Along,
   type FileUnit,
-  type Size,
   type SizeOptions,
   type Span,
   type TapedExtent,
 } from '../plan';
 import { keyOf, listOf, nameOfFlags, textOf, type OptionSpec, type OptionValues } from './command';
-import type { Io } from './io';
 import { quantityOption } from './quantity';
-import { fileTrouble } from './fileTrouble';
 
 /** The options that say how a scan is to be taken; shared by every command that reads one. */
 export const SCAN_OPTIONS: readonly OptionSpec[] = [
@@ -47,9 +43,13 @@ export const FIELD_OPTIONS: readonly OptionSpec[] = [
     about: 'also the volume grown (or, negative, shrunk) by this distance all round (bare number: mm)',
     repeat: true,
   },
-  { flags: '--accuracy <level>', about: 'how fine the field is (assumed normal)', choices: ACCURACIES },
-  { flags: '--voxel <length>', about: 'fixes the edge of the voxels (bare number: mm)' },
-  { flags: '--workers <count>', about: 'threads for the field (all cores, up to four)' },
+  {
+    flags: '--accuracy <level>',
+    about: 'how fine the grid is that offsets, walls and molds are measured on (assumed normal)',
+    choices: ACCURACIES,
+  },
+  { flags: '--voxel <length>', about: 'fixes the edge of a voxel, a cell of that grid (bare number: mm)' },
+  { flags: '--workers <count>', about: 'threads that fill that grid (all cores, up to four)' },
   { flags: '--surface <file>', about: 'also writes the surface of the one offset asked for (.stl, .3mf)' },
 ];
 
@@ -175,49 +175,3 @@ function cutOptions(texts: readonly string[]): Outcome<Cut[]> {
   }
   return good(cuts);
 }
-
-/** Opens a scan by its path, or from stdin for "-". */
-export function openScan(path: string, options: OptionValues, io: Io): Outcome<ScanFile> {
-  const format = textOf(options, 'format');
-  if (path === '-' && format === undefined)
-    return bad('BAD_CALL', {
-      text: 'A scan from stdin needs its kind.',
-      hint: `Add --format with one of: ${SCAN_FORMATS.map((f) => f.key).join(', ')}.`,
-    });
-  let bytes: Uint8Array;
-  try {
-    bytes = path === '-' ? io.readStdin() : io.readFile(path);
-  } catch (e) {
-    return bad('CANNOT_READ_FILE', { file: path, why: fileTrouble(e) });
-  }
-  return readScan({ bytes, name: path, format });
-}
-
-/** Sizes one scan. `field` says what to measure beside its volume; a command without those options leaves it out. */
-export function sizeOf(path: string, options: OptionValues, io: Io, field?: FieldWish): Outcome<Size> {
-  const wanted = scanOptions(options);
-  if (!wanted.ok) return wanted;
-  // Helpers start while the file is read.
-  const crew =
-    field !== undefined && field.offsetsMm.length > 0 && field.workers !== 1
-      ? io.startCrew?.(field.workers)
-      : undefined;
-  const scan = openScan(path, options, io);
-  if (!scan.ok) return scan;
-  const draw = io.isTerminal && options.quiet !== true;
-  const size = sizeScan(scan.value, {
-    ...wanted.value,
-    ...(field === undefined ? {} : settingsOf(field)),
-    ...(crew === undefined ? {} : { crew }),
-    ...(draw ? { onProgress: (share: number) => io.note(`\rmeasuring ${Math.round(100 * share)} %`) } : {}),
-  });
-  if (draw) io.note('\r\u001b[K');
-  return size;
-}
-
-/** What the field options mean to the engine. */
-export const settingsOf = ({ offsetsMm, accuracy, voxelMm }: FieldWish): SizeOptions => ({
-  offsetsMm,
-  ...(accuracy === undefined ? {} : { accuracy }),
-  ...(voxelMm === undefined ? {} : { voxelMm }),
-});

@@ -4,8 +4,10 @@ import { offsetSurface } from '../plan/offsetSurface';
 import { bad, good, type Outcome } from '../problem';
 import { textOf, type OptionValues } from './command';
 import type { Io } from './io';
+import { coarserWords } from '../words/surfaceWords';
 import { orCannotWrite } from './report';
-import { openScan, scanOptions, settingsOf, type FieldWish } from './scanOptions';
+import { openScan, settingsOf } from './measureScan';
+import { scanOptions, type FieldWish } from './scanOptions';
 
 /** Is a surface wanted, and is the call one that can have it: one scan, one offset? */
 export function wantsSurface(
@@ -49,6 +51,7 @@ export async function writeSurface(
     ...settingsOf(field),
     offsetMm,
     fileName: target,
+    onCoarser: (edgeMm) => io.note(coarserWords(target, edgeMm)),
   });
   if (!bytes.ok) return bytes;
   orCannotWrite(target, '--surface', () => io.writeFile(target, bytes.value));

@@ -1,7 +1,6 @@
 import type { PourAsk, PreparedPour } from '../plan';
-import { formatGrams, formatVolume, type Show } from '../units';
+import { formatGrams, formatTemperature, formatVolume, type Show } from '../units';
 import { POUR_RULES, WARMTH_RULES } from '../yield';
-import { degrees } from '../words/degrees';
 import { amount, counted } from '../words/sentence';
 import { mixesOf } from './grams';
 import { blank, BOX, escaped, tick } from './html';
@@ -16,15 +15,15 @@ export function readyBlock(prepared: PreparedPour, told: SheetTold, show: Show):
   const { low, high } = WARMTH_RULES.moldFine;
   const mold =
     aim === undefined
-      ? `${degrees(low, show)} to ${degrees(high, show)} is common`
-      : `to reach ${degrees(aim, show)}`;
+      ? `${formatTemperature(low, show)} to ${formatTemperature(high, show)} is common`
+      : `to reach ${formatTemperature(aim, show)}`;
   const within = prepared.warmth.coolDown?.pourWithinMin;
   const parts = ingredientsC ?? roomC;
   const line = `${blank(13)} ${show === 'us' ? '\u00b0F' : '\u00b0C'}`;
   return `<section><h2>Before you start</h2><ul>${[
     'Mold dry, clean, released, empty',
     `Mold ${line} inside, ${mold}${within === undefined ? '' : `; pour within ${amount(within, 2)} min`}`,
-    `A and B ${line}${parts === undefined ? '' : `, planned ${degrees(parts, show)}`}; room ${line}`,
+    `A and B ${line}${parts === undefined ? '' : `, planned ${formatTemperature(parts, show)}`}; room ${line}`,
     ...strapTicks(prepared),
     ...plugTicks(prepared),
     cupTick(prepared, told, show),

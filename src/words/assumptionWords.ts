@@ -1,6 +1,14 @@
 import type { Assumption } from '../estimate';
-import { formatDensity, formatLength, formatQuantity, formatVolume, type Show } from '../units';
+import {
+  formatDensity,
+  formatLength,
+  formatQuantity,
+  formatTemperature,
+  formatVolume,
+  type Show,
+} from '../units';
 import { amount, percent } from './sentence';
+import { unitSign } from './unitSign';
 
 /** What was taken for granted, as a person reads it: "residue: 30 g", "doubt of the free rise: 8 %". */
 export function assumptionWords(assumption: Assumption, show: Show = 'metric'): string {
@@ -119,13 +127,13 @@ function valueWords({ name, value, unit }: Assumption, show: Show): string {
     const us = US[unit]?.(value);
     if (us !== undefined) return us;
   }
-  return `${amount(value)} ${unit.replace('m3', 'm\u00b3').replace('m2', 'm\u00b2').replace(/^C$/, '\u00b0C')}`;
+  return `${amount(value)} ${unitSign(unit)}`;
 }
 
 const US: Readonly<Partial<Record<string, (value: number) => string>>> = {
   'kg/m3': (value) => formatDensity(value, 'us'),
   cm3: (value) => formatVolume(value, 'us'),
   mm: (value) => formatLength(value, 'us'),
-  C: (value) => formatQuantity('temperature', value, 'us'),
+  C: (value) => formatTemperature(value, 'us'),
   K: (value) => formatQuantity('temperatureDifference', value, 'us'),
 };

@@ -8,7 +8,7 @@ import type {
   ResidueLine,
   SamePackPair,
 } from '../yield';
-import { formatDensity, formatQuantity, type Show } from '../units';
+import { formatDensity, formatTemperature, type Show } from '../units';
 import { FACTOR_WORDS, listed } from './bookFields';
 import { amount, counted } from './sentence';
 
@@ -82,7 +82,7 @@ export function goodOnlyWords(had: NonNullable<Confounding['goodOnlyWith']>, sho
     ...(had.leastPack === undefined ? [] : [`packed ${had.leastPack.toFixed(2)} or more`]),
     ...(had.coldestMoldC === undefined
       ? []
-      : [`a mold of ${formatQuantity('temperature', had.coldestMoldC, show)} or warmer`]),
+      : [`a mold of ${formatTemperature(had.coldestMoldC, show)} or warmer`]),
     ...(had.plugged ? ['a plug'] : []),
   ];
   const pours = `Good castings: ${listed(had.pours)}.`;
@@ -105,7 +105,7 @@ function changeWords(change: OneChange, show: Show): string {
 
 function settingWords(factor: OneChange['factor'], value: number, show: Show): string {
   if (factor === 'opening') return value === 1 ? 'plugged' : 'open';
-  return factor === 'packFactor' ? value.toFixed(2) : formatQuantity('temperature', value, show);
+  return factor === 'packFactor' ? value.toFixed(2) : formatTemperature(value, show);
 }
 
 function whyWords({ why, factor, apartFrom = [] }: OneChange): string {

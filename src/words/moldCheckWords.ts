@@ -8,31 +8,34 @@ import type { OpeningCase } from '../checks/openingTime';
 import type { PlugCase } from '../checks/plugForce';
 import type { StrapCase } from '../checks/strapLoad';
 import type { Words } from './byCase';
-import { amount, counted, type Values } from './sentence';
+import { amount, celsius, counted, type Values } from './sentence';
+
+/** What is common for a mold's inner surface: "27 to 45 °C". */
+export const moldBand = (v: Values): string => `${amount(v.low)} to ${celsius(v.high)}`;
 
 export const MOLD_TEMP_WORDS: Words<MoldTempCase> = {
   cold: (v) => ({
-    text: `The mold is cold, ${temp(v.moldTempC)}; ${band(v)} is common. The foam rises less and leaves uneven places.`,
-    hint: 'Warm it first, empty and dry, through to the thickest place, and measure it inside again.',
+    text: `The mold is cold, ${celsius(v.moldTempC)}; ${moldBand(v)} is common. The foam rises less and leaves uneven places.`,
+    hint: 'Warm it first, empty and dry, through to the thickest place, and measure it inside again; or expect a short fill and a thick skin.',
   }),
   cool: (v) => ({
-    text: `The mold is cool, ${temp(v.moldTempC)}; ${band(v)} is common. The foam may rise less.`,
+    text: `The mold is cool, ${celsius(v.moldTempC)}; ${moldBand(v)} is common. The foam may rise less.`,
     hint: 'Warm it if you can, or make the cup test in a cup as cool.',
   }),
   fine: (v) => ({
-    text: `The mold is ${temp(v.moldTempC)} inside, within the ${band(v)} that is common.`,
+    text: `The mold is ${celsius(v.moldTempC)} inside, within the ${moldBand(v)} that is common.`,
     hint: 'Pour before it cools; the data sheet of the foam has the last word.',
   }),
   warm: (v) => ({
-    text: `The mold is warmer than usual, ${temp(v.moldTempC)}; ${band(v)} is common. Foam sets sooner on it.`,
+    text: `The mold is warmer than usual, ${celsius(v.moldTempC)}; ${moldBand(v)} is common. Foam sets sooner on it and skins thinner.`,
     hint: 'Let it cool a little, or see that the data sheet allows it.',
   }),
   hot: (v) => ({
-    text: `The mold is hot, ${temp(v.moldTempC)}; ${band(v)} is common. Skin held on it can burn, and foam can set before it has filled.`,
-    hint: 'Let it cool, measure it again, and only then touch it.',
+    text: `The mold is hot, ${celsius(v.moldTempC)}; ${moldBand(v)} is common. Skin held on it can burn, and foam can set before it has filled.`,
+    hint: 'Do not pour yet: let it cool, measure it again, and only then touch it.',
   }),
   'too hot': (v) => ({
-    text: `The mold is at ${temp(v.moldTempC)}, over the ${temp(v.stopC)} at which we stop: it burns within seconds.`,
+    text: `The mold is at ${celsius(v.moldTempC)}, over the ${celsius(v.stopC)} at which we stop: it burns within seconds.`,
     hint: 'Do not touch it and do not pour: let it cool and measure it again.',
   }),
 };
@@ -138,21 +141,21 @@ export const PLUG_WORDS: Words<PlugCase> = {
 
 export const EXOTHERM_WORDS: Words<ExothermCase> = {
   'cool enough': (v) => ({
-    text: `The core gets to ${temp(v.coreTempC)} at most, not over ${temp(v.lookC)}.`,
+    text: `The core gets to ${celsius(v.coreTempC)} at most, not over ${celsius(v.lookC)}.`,
     hint: 'It stays hot inside for hours: skin and touch say when to open, and leftover mix is another matter.',
   }),
   'may scorch': (v) => ({
-    text: `The core can get to ${temp(v.coreTempC)}, over the ${temp(v.lookC)} from which it can scorch.`,
+    text: `The core can get to ${celsius(v.coreTempC)}, over the ${celsius(v.lookC)} from which it can scorch.`,
     hint: 'Start cooler, pour in layers or with a hollow core, and ask the supplier. Leave the casting open and outdoors until it is cold.',
   }),
   'too hot': (v) => ({
-    text: `The core can get to ${temp(v.coreTempC)}, over the ${temp(v.stopC)} at which we stop: it can discolor inside or light itself.`,
+    text: `The core can get to ${celsius(v.coreTempC)}, over the ${celsius(v.stopC)} at which we stop: it can discolor inside or light itself.`,
     hint: 'Do not pour this mass in one. Pour in layers or with a hollow core, start cooler, or take another foam.',
   }),
 };
 
 export const exothermStake = (v: Values): string =>
-  `Over ${temp(v.lookC)} deserves a look, over ${temp(v.stopC)} a stop.`;
+  `Over ${celsius(v.lookC)} deserves a look, over ${celsius(v.stopC)} a stop.`;
 
 export const OPENING_WORDS: Words<OpeningCase> = {
   usual: (v) => ({
@@ -188,14 +191,12 @@ export const FIRE_WORDS: Words<FireCase> = {
 
 export const fireStake = (): string => 'Flexible foam burns fast and with thick, toxic smoke.';
 
-const temp = (c: number | string | undefined): string => `${amount(c, 3)} °C`;
-const band = (v: Values): string => `${amount(v.low)} to ${temp(v.high)}`;
 const minutes = (v: Values): string => `${amount(v.low)} to ${amount(v.high)} min`;
 const newtons = (n: number | string | undefined): string => `${amount(n, 3)} N`;
 const push = (v: Values): string => `about ${amount(v.plugN, 2)} N, as ${amount(v.likeKg, 2)} kg would weigh`;
 const vents = (v: Values): string => `The mold has ${counted(v.ventCount, 'vent')} of ${amount(v.ventMm)} mm`;
 
 export const moldTempStake = (v: Values): string =>
-  `${band(v)} is common; on a cold mold foam rises less and leaves uneven places.`;
+  `${moldBand(v)} is common; on a cold mold foam rises less and leaves uneven places.`;
 export const plugStake = (v: Values): string | undefined =>
   v.plugN === undefined ? undefined : `The foam pushes on it with ${push(v)}.`;

@@ -1,5 +1,5 @@
 import type { Casting, PreparedPour } from '../plan';
-import { formatDensity, formatQuantity, formatVolume, type Show } from '../units';
+import { formatDensity, formatQuantity, formatTemperature, formatVolume, type Show } from '../units';
 import { CAVEAT_WORDS, MEASUREMENT_WORDS } from './packWords';
 import { amount, counted, percent } from './sentence';
 
@@ -19,8 +19,6 @@ export function pourBecause(prepared: PreparedPour, show: Show = 'both', casting
   ];
 }
 
-const temp = (c: number, show: Show): string => formatQuantity('temperature', c, show);
-
 /** `low to high unit`, in round figures: none of these is known to the digit. */
 function about({ low, high }: { low: number; high: number }, unit: string): string {
   const [from, to] = [amount(low, 2), amount(high, 2)];
@@ -31,7 +29,7 @@ function castingLine({ shrink, volumeShare, castingTempC, roomTempC }: Casting, 
   const warm =
     castingTempC === roomTempC
       ? ''
-      : ` and ${castingTempC > roomTempC ? 'grows' : 'shrinks'} from ${temp(roomTempC, show)} to ${temp(castingTempC, show)}`;
+      : ` and ${castingTempC > roomTempC ? 'grows' : 'shrinks'} from ${formatTemperature(roomTempC, show)} to ${formatTemperature(castingTempC, show)}`;
   return `The mold shrinks by ${percent(shrink.value)} in length${warm}: its cavity is ${amount(100 * volumeShare.value)} % of the sculpt, and that is what is poured for.`;
 }
 
@@ -110,7 +108,7 @@ function timesLines({ times }: PreparedPour, show: Show): string[] {
       ? `When the mold may be opened is not known; ${about(openCommonMin, 'min')} are common, the casting still warm.`
       : `The mold may be opened after about ${amount(openMin.value, 2)} min (${about(openMin, 'min')}) if it is quiet and cool${folk(openMin.folkDifferenceShare)}.`,
     exotherm.known
-      ? `The core of a thick part gets to ${temp(Math.round(exotherm.coreC.low), show)} to ${temp(Math.round(exotherm.coreC.high), show)} (heat of reaction, nothing cooling).`
+      ? `The core of a thick part gets to ${formatTemperature(Math.round(exotherm.coreC.low), show)} to ${formatTemperature(Math.round(exotherm.coreC.high), show)} (heat of reaction, nothing cooling).`
       : `How hot the core gets is not known: ${exotherm.missing.map((name) => MISSING_WORDS[name]).join(', ')} not told.`,
   ];
 }
@@ -127,14 +125,14 @@ function warmthLines({ warmth }: PreparedPour, show: Show): string[] {
     ...(warmUp === undefined
       ? []
       : [
-          `Warming through takes ${about(warmUp.deepFaceMin, 'min')} (slab series); the surface is then ${temp(Math.round(warmUp.surfaceAtEndC.value), show)}, ${temp(Math.round(warmUp.surfaceAtEndC.high), show)} at most.`,
+          `Warming through takes ${about(warmUp.deepFaceMin, 'min')} (slab series); the surface is then ${formatTemperature(Math.round(warmUp.surfaceAtEndC.value), show)}, ${formatTemperature(Math.round(warmUp.surfaceAtEndC.high), show)} at most.`,
         ]),
     ...(coolDown === undefined
       ? []
       : [`Once out of the warmth, pour within ${amount(coolDown.pourWithinMin, 2)} min.`]),
     ...(contactC === undefined
       ? []
-      : [`Where mix meets mold it is about ${temp(Math.round(contactC), show)} at first.`]),
+      : [`Where mix meets mold it is about ${formatTemperature(Math.round(contactC), show)} at first.`]),
   ];
 }
 

@@ -93,7 +93,7 @@ const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string)
     hint: 'Type 0 to 100 %.',
   }),
   'below-absolute-zero': (value) => ({
-    text: `${value('valueC')} C is below absolute zero.`,
+    text: `${value('valueC')} °C is below absolute zero.`,
     hint: 'Check the number and its unit.',
   }),
 };

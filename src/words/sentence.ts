@@ -25,6 +25,9 @@ export function amount(value: number | string | undefined, digits = 4): string {
 export const percent = (share: number | string | undefined): string =>
   typeof share === 'number' ? `${amount(100 * share, 2)} %` : String(share);
 
+/** "36.5 °C": three digits that count. */
+export const celsius = (tempC: number | string | undefined): string => `${amount(tempC, 3)} °C`;
+
 /** "1 hole", "3 holes". */
 export const counted = (count: number | string | undefined, one: string, many = `${one}s`): string =>
   `${amount(count, 9)} ${count === 1 ? one : many}`;

@@ -1,7 +1,6 @@
 import type { MarkedPlace } from '../plan';
-import { formatLength, gramsText, type Show } from '../units';
+import { formatLength, formatTemperature, gramsText, type Show } from '../units';
 import { listed } from './bookFields';
-import { degrees } from './degrees';
 
 /** What a sheet says of a pour of before. Masses in g, temperatures in C; what was not written down is left out. */
 export interface PourOfBefore {
@@ -14,13 +13,13 @@ export interface PourOfBefore {
   skin?: number;
 }
 
-/** "No. 11: 577 g, pack 1.30, mold 37 C, plugged, full, skin 3 of 5". */
+/** "No. 11: 577 g, pack 1.30, mold 37 °C (98.6 °F), plugged, full, skin 3 of 5". */
 export function pourOfBeforeWords(pour: PourOfBefore, show: Show): string {
   const { no, pack, mixedG, moldC, opening, filled, skin } = pour;
   const said = [
     ...(mixedG === undefined ? [] : [`${gramsText(mixedG, 1)} g`]),
     ...(pack === undefined ? [] : [`pack ${pack.toFixed(2)}`]),
-    ...(moldC === undefined ? [] : [`mold ${degrees(moldC, show)}`]),
+    ...(moldC === undefined ? [] : [`mold ${formatTemperature(moldC, show)}`]),
     ...(opening === undefined ? [] : [opening === 'plug' ? 'plugged' : 'left open']),
     ...(filled === undefined ? [] : [filled]),
     ...(skin === undefined ? [] : [`skin ${skin} of 5`]),

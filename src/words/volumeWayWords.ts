@@ -1,5 +1,12 @@
-import { formatDensity, formatLength, formatMass, formatQuantity, formatVolume, type Show } from '../units';
-import { VOLUME_RULES as R, type TapedBody } from '../yield';
+import {
+  formatDensity,
+  formatLength,
+  formatMass,
+  formatTemperature,
+  formatVolume,
+  type Show,
+} from '../units';
+import { VOLUME_RULES as R, type CupTest, type TapedBody } from '../yield';
 import { pourCautions, type Caution } from './cautions';
 import { amount, counted, percent } from './sentence';
 
@@ -11,20 +18,20 @@ interface Water {
 
 /** `of`: "", or whose volume it is. */
 function waterWords({ waterG, waterTempC, volumeCm3 }: Water, show: Show, of = ''): string {
-  const temperature = formatQuantity('temperature', waterTempC, show);
-  return `${formatMass(waterG, show)} of water at ${temperature} are ${formatVolume(volumeCm3, show)}${of}: density of water by Tanaka et al., Metrologia 38 (2001) 301.`;
+  return `${formatMass(waterG, show)} of water at ${formatTemperature(waterTempC, show)} are ${formatVolume(volumeCm3, show)}${of}: density of water by Tanaka et al., Metrologia 38 (2001) 301.`;
 }
 
 /** Where the free rise of a cup test comes from, one line each. */
 export function cupBecause(
-  { water, eachKgM3, uShare }: { water: Water; eachKgM3: readonly number[]; uShare: number },
+  { waterG, waterTempC, cups, uShare }: Omit<Water, 'volumeCm3'> & Pick<CupTest, 'cups' | 'uShare'>,
   show: Show = 'both',
 ): string[] {
-  const each = eachKgM3.map((kgM3) => formatDensity(kgM3, show)).join(', ');
+  const each = cups.map(({ freeRiseKgM3 }) => formatDensity(freeRiseKgM3, show)).join(', ');
+  const water = { waterG, waterTempC, volumeCm3: cups[0]!.cupCm3 };
   return [
     waterWords(water, show, ', the volume of the cup'),
-    `Free rise is the foam in the cup, trimmed flush, over that volume${eachKgM3.length === 1 ? '' : `: ${each}; the mean of them counts`}.`,
-    `One standard deviation of it is ${percent(uShare)}, from ${counted(eachKgM3.length, 'cup')}; the range holds the truth 9 times in 10.`,
+    `Free rise is the foam in the cup, trimmed flush, over that volume${cups.length === 1 ? '' : `: ${each}; the mean of them counts`}.`,
+    `One standard deviation of it is ${percent(uShare)}, from ${counted(cups.length, 'cup')}; the range holds the truth 9 times in 10.`,
     'Foam forms a skin along the wall of the cup, as it does in a mold: both read above a cube cut from the middle.',
     'It holds for the foam, the air and the warmth of this cup: test again on another day.',
   ];

@@ -9,6 +9,7 @@ import { MOLDMAKING_INPUT_WORDS } from './moldmakingInputWords';
 import { POUR_INPUT_WORDS } from './pourInputWords';
 import { amount, type Sentence } from './sentence';
 import { SILICONE_INPUT_WORDS } from './siliconeInputWords';
+import { unitSign } from './unitSign';
 import { WARMTH_INPUT_WORDS } from './warmthWords';
 
 /**
@@ -118,7 +119,7 @@ function readerOf(values: Problem['values'], show: Show): Reader {
     has: (name) => values[name] !== undefined,
     num,
     text: (name) => String(values[name] ?? ''),
-    unit: () => String(values.unit ?? '').replace('m3', 'm³'),
+    unit: () => unitSign(String(values.unit ?? '')),
     density: (name) => formatDensity(num(name), show),
     share: (name) => formatShare(num(name)),
     plain: (name) => amount(num(name)),

@@ -36,7 +36,7 @@ export function freeRiseFromCup({ fullG, cupG, waterG, waterTempC }: CupWeights)
   return good({ freeRiseKgM3: (1000 * foamG) / cupCm3, foamG, cupCm3 });
 }
 
-interface CupsResult {
+export interface CupsResult {
   freeRiseKgM3: number;
   /** Relative standard uncertainty of the mean. */
   uShare: number;

@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { askedOf } from '../../src/app/book/answers';
 import { baseOf } from '../../src/app/book/baseOf';
-import { againstSheet, cupSum } from '../../src/app/book/cupSums';
 import { labelSide, placedDots } from '../../src/app/book/dotChart';
 import { listIn } from '../../src/app/book/listIn';
-import { lotRows } from '../../src/app/book/lotRows';
+import { againstSheet, lotRows } from '../../src/app/book/lotRows';
 import { bookMark } from '../../src/app/book/mark';
 import { moldLives } from '../../src/app/book/moldLife';
 import { planNext } from '../../src/app/book/planNext';
@@ -12,6 +11,7 @@ import { residueChart } from '../../src/app/book/residueChart';
 import { pieceOf, rowsById } from '../../src/app/book/rowsById';
 import { plannedRun, type RunFacts } from '../../src/app/book/runAsk';
 import { skinPlot, skinPours } from '../../src/app/book/skinPlotOf';
+import { weighedCups } from '../../src/app/cup/weighedCups';
 import { samplePieces } from '../../src/app/shelf/samplePieces';
 import { wordsOfPiece } from '../../src/app/ticket/record';
 import { taughtWords } from '../../src/app/words/bookLearned';
@@ -187,13 +187,12 @@ describe('what to change next', () => {
 
 describe('lots and cups', () => {
   it('a cup of 500 g of water at 20 C: 53.4 g are 106.6 kg/m3, 11 % over the sheet', () => {
-    const { freeRiseKgM3, cupCm3, lowKgM3, highKgM3 } = valueOf(
-      cupSum({ waterG: 500, waterTempC: 20, foamsG: [53.4] }),
-    );
-    expectClose(cupCm3, 500.9, 1e-4);
-    expectClose(freeRiseKgM3, 106.6, 1e-3);
-    expect([lowKgM3 < freeRiseKgM3, highKgM3 > freeRiseKgM3]).toEqual([true, true]);
-    expect(againstSheet(freeRiseKgM3, 96.11)).toMatchObject({ mark: 'look' });
+    const { freeRiseKgM3, cups } = valueOf(weighedCups({ waterG: 500, waterTempC: 20, foamsG: [53.4] }));
+    const { value, low, high } = freeRiseKgM3;
+    expectClose(cups[0]!.cupCm3, 500.9, 1e-4);
+    expectClose(value, 106.6, 1e-3);
+    expect([low < value, high > value]).toEqual([true, true]);
+    expect(againstSheet(value, 96.11)).toMatchObject({ mark: 'look' });
     expect(againstSheet(100.4, 96.11).mark).toBe('fine');
   });
 

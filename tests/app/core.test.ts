@@ -3,11 +3,13 @@ import { filledNow, pourToldNow } from '../../src/app/ticket/now';
 import { insideWords } from '../../src/app/words/insideWords';
 import type { FieldName } from '../../src/app/ticket/fields';
 import type { Action } from '../../src/app/ticket/reducer';
+import { read3mf } from '../../src/geometry/io/read3mf';
 import { answer } from '../../src/worker/answer';
 import type { Answers } from '../../src/worker/protocol';
 import { expectClose } from '../support/close';
 import { problemOf, valueOf } from '../support/outcome';
 import { box, sphere } from '../support/shapes';
+import { withModel } from '../support/threemfFiles';
 import { measured, openScan, sizeOf, type OpenTicket } from '../support/ticketOf';
 import { stlBytes } from '../support/writeMesh';
 
@@ -54,11 +56,13 @@ describe('a core in the cavity', () => {
   });
 });
 
+const buffer = (bytes: Uint8Array): ArrayBuffer => bytes.slice().buffer;
+
 describe('a core from its own scan', () => {
   const coreOf = (bytes: Uint8Array) =>
     answer(
       liter().desk,
-      { kind: 'core', wish, name: 'core.stl', bytes: bytes.slice().buffer },
+      { kind: 'core', wish, name: 'core.stl', bytes: buffer(bytes) },
       () => undefined,
     ) as Answers['core'];
 
@@ -70,6 +74,32 @@ describe('a core from its own scan', () => {
     expectClose(coreCm3!.value, (4 / 3) * Math.PI * 27, 4e-3, 'core');
     expectClose(wall!.thinnestMm, 20, 0.01, 'wall');
     expect(wall!.isInside).toBe(true);
+  });
+
+  it('of a file that states its unit is read in that, whatever one unit of the sculpt is', () => {
+    // A box of 40 x 30 x 20 mm in a cube that is read in cm.
+    const items = '<item objectid="1" transform="1 0 0 0 1 0 0 0 1 400 400 400"/>';
+    const answered = answer(
+      { ...liter().desk, read3mf },
+      {
+        kind: 'core',
+        wish: { ...wish, fileUnit: 'cm' },
+        name: 'core.3mf',
+        bytes: buffer(withModel({ items })),
+      },
+      () => undefined,
+    ) as Answers['core'];
+    const { coreCm3, ownUnit, wall } = valueOf(answered);
+    expectClose(coreCm3!.value, 24, 1e-9, 'core');
+    expect(ownUnit).toBe('mm');
+    expect(wall!.isInside).toBe(true);
+    expect(valueOf(coreOf(stlBytes(box([40, 30, 20])))).ownUnit).toBeUndefined();
+  });
+
+  it('what its reader read past is told with the wall', () => {
+    const bytes = new Uint8Array(84 + 50 * 12 + 3);
+    bytes.set(stlBytes(box([40, 30, 20])));
+    expect(valueOf(coreOf(bytes)).findings.map(({ code }) => code)).toContain('TRAILING_DATA');
   });
 
   it('that cannot be read is told in words, and the sculpt stays', () => {

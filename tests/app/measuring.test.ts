@@ -12,6 +12,7 @@ import { whereWords } from '../../src/app/words/whereWords';
 import { expectClose } from '../support/close';
 import { sampleBytes, truthOf } from '../support/samples';
 import { box } from '../support/shapes';
+import { withModel } from '../support/threemfFiles';
 import { measured, openScan, sizeOf, tell } from '../support/ticketOf';
 import { stlBytes } from '../support/writeMesh';
 
@@ -44,6 +45,27 @@ describe('a second distance on the ticket', () => {
       { do: 'type', field: 'checkLength', text: '61' },
     );
     expect(sizeWishOf(alone)).toEqual({});
+  });
+
+  it('of a file that states its unit it checks that unit, as long as nothing else was said first', () => {
+    // A box of 40 x 30 x 20 in cm.
+    const open = openScan('box.3mf', withModel({ attributes: 'unit="centimeter"' }));
+    const words = [
+      { do: 'second', by: 'wide' },
+      { do: 'type', field: 'checkLength', text: '412 mm' },
+    ] as const;
+    const ticket = measured(open, ...words);
+    expect(sizeWishOf(ticket)).toEqual({
+      second: { along: 'wide', lengthMm: 412 },
+      scaleBy: 'own unit',
+    });
+    expect(sizeOf(ticket).scale).toMatchObject({ mmPerUnit: 10, from: 'file', by: 'own unit' });
+    expectClose(sizeOf(ticket).scale.disagreements[0]!.share, 0.03, 1e-9);
+    expect(measureMarks(ticket)[2]).toBe('look');
+    const swapped = measured({ ...open, ticket }, { do: 'scaleFrom', which: 'second' });
+    expectClose(sizeOf(swapped).scale.mmPerUnit, 10.3, 1e-9);
+    const named = tell(ticket, { do: 'fileUnit', unit: 'in' });
+    expect(sizeWishOf(named)).toMatchObject({ fileUnit: 'in', scaleBy: 'file unit' });
   });
 
   it('taken for the scale it is one, and the first checks it', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cupFigures, MOST_CUPS, newCupDraft, oneMoreCup, type CupDraft } from '../../src/app/batch/cupDraft';
+import { cupsOfDraft, MOST_CUPS, newCupDraft, oneMoreCup, type CupDraft } from '../../src/app/cup/cupDraft';
 import { pourToldNow } from '../../src/app/ticket/now';
 import { nextCasting } from '../../src/app/ticket/nextCasting';
 import { newPiece } from '../../src/app/ticket/newPiece';
@@ -17,7 +17,7 @@ const cups = (water: string, temp: string, ...foams: string[]): CupDraft => ({
 
 describe('a cup test', () => {
   it('is the foam over the volume of the water: 177.2 g in 1105 g at 25 C are 159.89 kg/m3', () => {
-    const figures = cupFigures(cups('1105', '25', '177.2'))!;
+    const figures = cupsOfDraft(cups('1105', '25', '177.2'))!;
     expect(figures.ok).toBe(true);
     if (!figures.ok) return;
     // Reference, section 1, T3.
@@ -27,21 +27,21 @@ describe('a cup test', () => {
   });
 
   it('of three cups is their mean, and surer', () => {
-    const figures = cupFigures(cups('1105', '25', '177.2', '178', '176.4'))!;
+    const figures = cupsOfDraft(cups('1105', '25', '177.2', '178', '176.4'))!;
     expect(figures.ok && figures.value.cups).toHaveLength(3);
     expect(figures.ok && figures.value.uShare).toBe(0.015);
   });
 
   it('says nothing while a box has no single meaning, and takes 20 C where nobody measured', () => {
-    expect(cupFigures(newCupDraft())).toBeUndefined();
-    expect(cupFigures(cups('1105', 'warm', '177.2'))).toBeUndefined();
-    expect(cupFigures(cups('1105', '25', '177.2', 'much'))).toBeUndefined();
-    const blank = cupFigures(cups('1105', '', '177.2', ''))!;
+    expect(cupsOfDraft(newCupDraft())).toBeUndefined();
+    expect(cupsOfDraft(cups('1105', 'warm', '177.2'))).toBeUndefined();
+    expect(cupsOfDraft(cups('1105', '25', '177.2', 'much'))).toBeUndefined();
+    const blank = cupsOfDraft(cups('1105', '', '177.2', ''))!;
     expect(blank.ok && blank.value).toMatchObject({ isTempAssumed: true, waterTempC: 20 });
   });
 
   it('is refused where no foam could weigh so', () => {
-    const slip = cupFigures(cups('1105', '25', '9000'))!;
+    const slip = cupsOfDraft(cups('1105', '25', '9000'))!;
     expect(slip.ok).toBe(false);
   });
 

@@ -210,7 +210,7 @@ describe('the other exits', () => {
     for (const flag of ['--wall <length>', '--skin <length>', '--pull <direction>', '--risers <count>'])
       expect(out.split(flag)).toHaveLength(2);
     expect(out.replace(/\s+/g, ' ')).toContain(
-      'Skin thickness (skin; assumed 6 mm) or Blanket thickness (blanket; assumed 10 mm)',
+      'skin thickness (skin; assumed 6 mm) or blanket thickness (blanket; assumed 10 mm)',
     );
   });
 });

@@ -54,7 +54,7 @@ describe('a call that is wrong answers in words and with exit 2, before the scan
     [
       'a room like an oven, by its own name',
       ['--cream', '35 s', '--room', '200 F'],
-      /--room "200 F" is outside -10 to 60 C/,
+      /--room "200 F" is outside -10 to 60 °C/,
     ],
     ['a card over the scan', ['--card', './mushroom.stl'], /is a file that is read, or the answer/],
     ['a card over the shop', ['--shop', 'shop.json', '--card', 'shop.json'], /is a file that is read/],

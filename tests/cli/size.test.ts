@@ -270,3 +270,10 @@ it('a misspelt option is answered with the one that was meant', () => {
   expect(error!.text).toContain('--file-unti');
   expect(`${error!.text} ${error!.hint}`).toMatch(/--file-unit\b/);
 });
+
+it('a file that is too large is refused by its length, and not read', () => {
+  const called = call(['size', 'huge.stl', '--file-unit', 'mm'], { sizes: { 'huge.stl': 3_600_000_000 } });
+  expect(called).toMatchObject({ exit: 3, out: '' });
+  expect(called.notes).toContain('The file has 3600 MB; 536.9 MB is the most.'.replace('3600', '3\u202f600'));
+  expect(called.notes).toContain('binary STL');
+});

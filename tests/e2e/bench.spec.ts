@@ -56,7 +56,7 @@ test('from ready through mixing and waiting to the weigh-back, with one button',
     page.getByText(`Press, then add A until the scale reads ${forB + 207} g, or ${forB} g if`),
   ).toBeVisible();
   await page.getByLabel('Room', { exact: true }).fill('72 F');
-  await expect(page.getByText('22.2 C (72 F)')).toBeVisible();
+  await expect(page.getByText('22.2 °C (72 °F)')).toBeVisible();
 
   // Open ticks come to the top once the finger is away.
   const ticks = page.getByRole('list', { name: 'Before A goes in' });

@@ -123,10 +123,10 @@ test('a cup test and a water fill are worked out as they are typed, and written 
   await cup.getByLabel('Lot, as on the label').fill('L-07');
   await cup.getByLabel('Room', { exact: true }).fill('22');
   await cup.getByLabel('Water that fills the cup to its rim', { exact: true }).fill('500');
-  await cup.getByLabel('Foam in cup 1, trimmed level', { exact: true }).fill('52');
+  await cup.getByLabel('Foam of cup 1, trimmed flush', { exact: true }).fill('52');
   await expect(cup.locator('.ans')).toContainText('103.8 kg/m³');
-  await cup.getByRole('button', { name: 'Another cup of it' }).click();
-  await cup.getByLabel('Foam in cup 2, trimmed level', { exact: true }).fill('54');
+  await cup.getByRole('button', { name: 'Another cup' }).click();
+  await cup.getByLabel('Foam of cup 2, trimmed flush', { exact: true }).fill('54');
   await expect(cup.locator('.ans')).toContainText('cup test (n = 2)');
   await cup.getByRole('button', { name: 'Write the cup test in the Book' }).click();
   await expect(lots(page)).toContainText('4 cup tests');

@@ -152,13 +152,13 @@ test('cups of today give the free rise, with their doubt', async ({ page }) => {
   await newPiece(page);
   await useLightFoam(page);
   await page.getByText('From a cup test').click();
-  await box(page, 'Water that fills the cup').fill('1105');
+  await box(page, 'Water that fills the cup to its rim').fill('1105');
   await box(page, 'Temperature of the water in the cup').fill('25');
-  await box(page, 'Foam of cup 1').fill('117');
+  await box(page, 'Foam of cup 1, trimmed flush').fill('117');
   const foam = ask(page, 'Which foam?');
   await expect(foam).toContainText('from 1 cup');
   await press(page, 'Another cup');
-  await box(page, 'Foam of cup 2').fill('4.15 oz');
+  await box(page, 'Foam of cup 2, trimmed flush').fill('4.15 oz');
   await expect(foam).toContainText('from 2 cups');
   const figure = numberIn(await foam.getByRole('status').locator('.fig').innerText());
   // 117 g and 117.65 g over 1108.27 cm3.

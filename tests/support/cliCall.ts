@@ -13,14 +13,38 @@ export interface Called {
 
 export interface Desk {
   files?: Readonly<Record<string, string | Uint8Array>>;
+  /** What the disk says of the length of a file. */
+  sizes?: Readonly<Record<string, number>>;
   stdin?: Uint8Array;
   isTerminal?: boolean;
   /** The disk refuses to be written to, with these words. */
   cannotWrite?: string;
 }
 
-/** Sample meshes can be opened by their plain names. */
-export function call(args: readonly string[], desk: Desk = {}): Called {
+/**
+ * Sample meshes can be opened by their plain names.
+ *
+ * @param program another build of the program
+ */
+export function call(args: readonly string[], desk: Desk = {}, program = run): Called {
+  const { called, exit } = begin(args, desk, program);
+  if (exit instanceof Promise) throw new Error('call: this call takes its time, use callAsync');
+  called.exit = exit;
+  return called;
+}
+
+/** The same for a call that may take its time. */
+export async function callAsync(args: readonly string[], desk: Desk = {}): Promise<Called> {
+  const { called, exit } = begin(args, desk, run);
+  called.exit = await exit;
+  return called;
+}
+
+function begin(
+  args: readonly string[],
+  desk: Desk,
+  program: typeof run,
+): { called: Called; exit: ReturnType<typeof run> } {
   const called: Called = { exit: -1, out: '', notes: '', files: new Map(), folders: [] };
   const io: Io = {
     out: (text) => void (called.out += text),
@@ -30,6 +54,7 @@ export function call(args: readonly string[], desk: Desk = {}): Called {
       if (file !== undefined) return typeof file === 'string' ? new TextEncoder().encode(file) : file;
       return sampleBytes(path);
     },
+    fileBytes: (path) => desk.sizes?.[path] ?? 0,
     readStdin: () => desk.stdin ?? new Uint8Array(),
     readSample: sampleBytes,
     exists: (path) => desk.files?.[path] !== undefined,
@@ -44,10 +69,7 @@ export function call(args: readonly string[], desk: Desk = {}): Called {
     },
     isTerminal: desk.isTerminal ?? false,
   };
-  const exit = run(args, io, '0.0.0-test');
-  if (exit instanceof Promise) throw new Error('call: this call takes its time, use callAsync');
-  called.exit = exit;
-  return called;
+  return { called, exit: program(args, io, '0.0.0-test') };
 }
 
 export interface Document {

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 import { readScan, type ScanFile } from '../../src/geometry';
 import { valueOf } from './outcome';
 
@@ -32,7 +33,8 @@ export interface Truth {
   t_junctions?: [number, number, number][];
 }
 
-const folder = new URL('../../sample-meshes/', import.meta.url);
+/** From the root, where every runner starts: bundled by a bench, this file lies elsewhere. */
+const folder = pathToFileURL('sample-meshes/');
 
 export const sampleBytes = (file: string): Uint8Array => new Uint8Array(readFileSync(new URL(file, folder)));
 export const TRUTH = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as Truth[];

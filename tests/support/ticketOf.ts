@@ -2,6 +2,7 @@ import { asksOf } from '../../src/app/ticket/asks';
 import { sizeNow } from '../../src/app/ticket/now';
 import { ticketReducer, type Action } from '../../src/app/ticket/reducer';
 import { newTicket, type Ticket } from '../../src/app/ticket/state';
+import { read3mf } from '../../src/geometry/io/read3mf';
 import type { Size } from '../../src/plan';
 import { answer, type Desk } from '../../src/worker/answer';
 import type { Answers } from '../../src/worker/protocol';
@@ -16,7 +17,7 @@ export const tell = (ticket: Ticket, ...actions: Action[]): Ticket => actions.re
 
 /** A file brought in as a scan. */
 export function openScan(name: string, bytes: Uint8Array): OpenTicket {
-  const desk: Desk = {};
+  const desk: Desk = { read3mf };
   const request = { kind: 'open', name, bytes: bytes.slice().buffer } as const;
   const opened = answer(desk, request, () => undefined) as Answers['open'];
   const source = { name, bytes: () => Promise.resolve(request.bytes) };

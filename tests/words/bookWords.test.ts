@@ -60,7 +60,7 @@ describe('what the book teaches, in words', () => {
       /^Pack alone is not enough: pour 7 and pour 5 were both packed 1\.30, and only 5 came out good\./,
     );
     expect(goodOnlyWords(confounding.goodOnlyWith!, 'metric')).toContain(
-      'packed 1.25 or more, a mold of 35 C or warmer and a plug',
+      'packed 1.25 or more, a mold of 35 °C or warmer and a plug',
     );
   });
 
@@ -68,7 +68,7 @@ describe('what the book teaches, in words', () => {
     const [change, ...more] = nextPourWords(next!, 'metric');
     expect(more).toEqual([]);
     expect(change).toMatch(
-      /^Change one next time: pour as pour 5, but mold temperature 27 C instead of 35 C\./,
+      /^Change one next time: pour as pour 5, but mold temperature 27 °C instead of 35 °C\./,
     );
     expect(change).toContain('That tells mold temperature from opening and room temperature.');
     const plug = {

@@ -1,25 +1,25 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { formatDensity } from '../../units';
 import { assumptionLine } from '../../words/assumptionWords';
 import { counted } from '../../words/sentence';
 import { cupBecause } from '../../words/volumeWayWords';
 import { VOLUME_RULES } from '../../yield';
+import { CupBoxes } from '../cup/CupBoxes';
+import { cupsOfDraft, newCupDraft } from '../cup/cupDraft';
+import type { WeighedCups } from '../cup/weighedCups';
 import { Complaint } from '../parts/Complaint';
 import { Figure } from '../parts/Figure';
 import { FindingsTable } from '../parts/FindingsTable';
-import { QuantityBox } from '../parts/QuantityBox';
 import { SourceTag } from '../parts/SourceTag';
-import type { BoxText } from '../ticket/readSpec';
-import { ASSUMED_WATER } from '../words/assumedWater';
-import { CUP_SPECS, cupFigures, MOST_CUPS, newCupDraft, oneMoreCup, type CupFigures } from './cupDraft';
+
+interface CupTestFormProps {
+  onTake: (cup: { kgM3: number; uShare: number }) => void;
+}
 
 /** Water and foam of the cups of today give the free rise, its range and its doubt; taken with one press. */
-export function CupTestForm({ onTake }: { onTake: (cup: { kgM3: number; uShare: number }) => void }) {
+export function CupTestForm({ onTake }: CupTestFormProps) {
   const [draft, setDraft] = useState(newCupDraft);
-  const id = useId();
-  const figures = cupFigures(draft);
-  const foam = (row: number, box: BoxText): void =>
-    setDraft({ ...draft, foams: draft.foams.map((one, at) => (at === row ? box : one)) });
+  const cups = cupsOfDraft(draft);
   return (
     <details className="wide">
       <summary>From a cup test</summary>
@@ -28,93 +28,24 @@ export function CupTestForm({ onTake }: { onTake: (cup: { kgM3: number; uShare: 
           Mix a small batch as for the pour, let it rise over the rim, trim it flush, weigh the foam without
           its cup. Fill the same cup with water to the rim and weigh that.
         </p>
-        <div className="fields">
-          <Box
-            id={`${id}w`}
-            label="Water that fills the cup"
-            spec="mass"
-            box={draft.water}
-            onBox={(water) => setDraft({ ...draft, water })}
-          />
-          <Box
-            id={`${id}t`}
-            label="Temperature of the water in the cup"
-            spec="temp"
-            box={draft.temp}
-            onBox={(temp) => setDraft({ ...draft, temp })}
-            assumed={ASSUMED_WATER}
-          />
-          {draft.foams.map((box, row) => (
-            <Box
-              key={row}
-              id={`${id}f${row}`}
-              label={`Foam of cup ${row + 1}`}
-              spec="mass"
-              box={box}
-              onBox={(one) => foam(row, one)}
-            />
-          ))}
-        </div>
-        {draft.foams.length < MOST_CUPS && (
-          <div className="chg">
-            <button type="button" className="act" onClick={() => setDraft(oneMoreCup(draft))}>
-              Another cup
-            </button>
-          </div>
-        )}
-        {figures?.ok === false && <Complaint problem={figures.problem} />}
-        {figures?.ok === true && <Result figures={figures.value} onTake={onTake} />}
+        <CupBoxes draft={draft} onDraft={setDraft} />
+        {cups?.ok === false && <Complaint problem={cups.problem} />}
+        {cups?.ok === true && <Result cups={cups.value} onTake={onTake} />}
       </div>
     </details>
   );
 }
 
-function Box({
-  label,
-  spec,
-  onBox,
-  box,
-  ...rest
-}: {
-  id: string;
-  label: string;
-  spec: keyof typeof CUP_SPECS;
-  box: BoxText;
-  onBox: (box: BoxText) => void;
-  assumed?: { text: string; shown: string; basis: string };
-}) {
-  return (
-    <QuantityBox
-      {...rest}
-      label={label}
-      unitLabel={`Unit of ${label.charAt(0).toLowerCase()}${label.slice(1)}`}
-      spec={CUP_SPECS[spec]}
-      box={box}
-      onText={(text) => onBox({ text, unit: box.unit })}
-      onUnit={(unit) => onBox({ text: box.text, unit })}
-      onPick={({ text, value }) => onBox({ text, unit: box.unit, picked: value })}
-    />
-  );
-}
-
-function Result({
-  figures,
-  onTake,
-}: {
-  figures: CupFigures;
-  onTake: (cup: { kgM3: number; uShare: number }) => void;
-}) {
-  const { freeRiseKgM3, uShare, cups, findings, waterG, waterTempC, isTempAssumed } = figures;
-  const { value, low, high } = freeRiseKgM3;
-  const water = { waterG, waterTempC, volumeCm3: cups[0]!.cupCm3 };
-  const because = cupBecause({ water, eachKgM3: cups.map((cup) => cup.freeRiseKgM3), uShare });
+function Result({ cups, onTake }: CupTestFormProps & { cups: WeighedCups }) {
+  const { uShare, findings, waterTempC, isTempAssumed } = cups;
+  const { value, low, high } = cups.freeRiseKgM3;
   return (
     <>
       <div className="ans" role="status">
         <Figure value={value.toFixed(1)} unit="kg/m³" />
         <span className="rng">
-          {cubed(formatDensity(value, 'us'))}; {low.toFixed(1)} to {high.toFixed(1)} kg/m³, 9 times in 10,
-          from {counted(cups.length, 'cup')}
+          {formatDensity(value, 'us')}; {low.toFixed(1)} to {high.toFixed(1)} kg/m³, 9 times in 10, from{' '}
+          {counted(cups.cups.length, 'cup')}
         </span>
         <SourceTag from="cup-test" />
       </div>
@@ -124,8 +55,8 @@ function Result({
         </button>
       </div>
       <ul>
-        {because.map((line) => (
-          <li key={line}>{cubed(line)}</li>
+        {cupBecause(cups).map((line) => (
+          <li key={line}>{line}</li>
         ))}
         {isTempAssumed && (
           <li>
@@ -145,5 +76,3 @@ function Result({
     </>
   );
 }
-
-const cubed = (text: string): string => text.replaceAll('m3', 'm³').replaceAll('ft3', 'ft³');

@@ -1,8 +1,9 @@
-import { useId, type Dispatch } from 'react';
+import { type Dispatch } from 'react';
 import type { Problem } from '../../problem';
 import { Choices } from '../parts/Choices';
 import { Letter } from '../parts/Letter';
 import { QuantityField } from '../parts/QuantityField';
+import { TextField } from '../parts/TextField';
 import type { FieldName } from '../ticket/fields';
 import type { Action } from '../ticket/reducer';
 import { CupTestForm } from './CupTestForm';
@@ -21,7 +22,11 @@ export function FoamFields({ ticket, dispatch, problemOf }: FoamFieldsProps) {
   return (
     <>
       <div className="fields">
-        <NameField name={foam.name} onName={(name) => dispatch({ do: 'foam', foam: { name } })} />
+        <TextField
+          label="Name on the card"
+          text={foam.name}
+          onText={(name) => dispatch({ do: 'foam', foam: { name } })}
+        />
         <QuantityField name="freeRise" label="Free-rise density" {...field} problem={problemOf('freeRise')} />
         <Choices
           legend="Density from"
@@ -82,24 +87,5 @@ export function FoamFields({ ticket, dispatch, problemOf }: FoamFieldsProps) {
         />
       </div>
     </>
-  );
-}
-
-function NameField({ name, onName }: { name: string; onName: (name: string) => void }) {
-  const id = useId();
-  return (
-    <div className="qty">
-      <label htmlFor={id}>Name on the card</label>
-      <div className="in">
-        <input
-          id={id}
-          className="w"
-          type="text"
-          autoComplete="off"
-          value={name}
-          onChange={(e) => onName(e.target.value)}
-        />
-      </div>
-    </div>
   );
 }

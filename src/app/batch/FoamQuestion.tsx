@@ -30,15 +30,11 @@ export function FoamQuestion({ no, ticket, dispatch, mark, card, problemOf, pour
 }
 
 function CardAnswer({ card }: { card: FoamCard }) {
-  const [metric = '', us = ''] = [
-    formatDensity(card.freeRiseKgM3, 'metric'),
-    formatDensity(card.freeRiseKgM3, 'us'),
-  ];
   return (
     <>
       <Verdict>{card.name}</Verdict>
-      <Figure value={metric.split(' ')[0]!} unit="kg/m³" />
-      <span className="rng">{us.replace('ft3', 'ft³')}, free rise</span>
+      <Figure value={formatDensity(card.freeRiseKgM3, 'metric').split(' ')[0]!} unit="kg/m³" />
+      <span className="rng">{formatDensity(card.freeRiseKgM3, 'us')}, free rise</span>
       <SourceTag from={card.freeRiseFrom} />
     </>
   );

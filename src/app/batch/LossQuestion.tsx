@@ -81,7 +81,7 @@ function LossAnswer({ batch }: { batch: Batch }) {
       <Verdict>
         <span className={isAssumed('residue_g')}>{formatMass(inputs.residueG)} stay in the cup</span>,{' '}
         <span className={isAssumed('vents_g')}>{formatMass(inputs.ventsG)} leave by the vents</span>
-        {inputs.riserCm3 > 0 && `, ${formatVolume(inputs.riserCm3).replace('cm3', 'cm³')} fill the riser`}
+        {inputs.riserCm3 > 0 && `, ${formatVolume(inputs.riserCm3)} fill the riser`}
       </Verdict>
       <span className="rng">
         {text.low} to {text.high} g in the cup, 9 times in 10

@@ -37,8 +37,7 @@ export function PackQuestion(props: BatchProps) {
             </span>
             <span className="rng">
               chance of a short fill {chanceWords(batch.shortFillChance)};{' '}
-              {formatDensity(batch.moldedDensityKgM3).replaceAll('m3', 'm³').replaceAll('ft3', 'ft³')} in the
-              mold
+              {formatDensity(batch.moldedDensityKgM3)} in the mold
             </span>
             <SourceTag from={batch.packFrom} />
           </>

@@ -24,7 +24,7 @@ interface OfCasting extends BenchProps {
 
 /** One casting at the bench, in the phase that its presses say. */
 export function BenchOfCasting({ id, onRunning, ...props }: OfCasting) {
-  const { ticket, piece, change, way } = props;
+  const { ticket, piece, change, nav } = props;
   const { store, view } = useShop();
   const { said, unread, run: kept, say } = useBenchState(piece, id, change);
   const { session, shown } = useBenchRun({ shop: store.name, piece, id, kept, change });
@@ -57,7 +57,7 @@ export function BenchOfCasting({ id, onRunning, ...props }: OfCasting) {
   return (
     <div className="bench">
       <BenchTop
-        way={way}
+        nav={nav}
         piece={piece.id}
         code={castingCode(piece, id)}
         sound={!running ? undefined : { isOff: said.isSoundOff, set: (isSoundOff) => say({ isSoundOff }) }}

@@ -1,9 +1,9 @@
 import { Link } from '../parts/Link';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { isSoundReady, unlockSound } from './sound';
 
 interface BenchTopProps {
-  way: Way;
+  nav: Nav;
   piece: string;
   code: string;
   /** Undefined where nothing sounds. */
@@ -11,10 +11,10 @@ interface BenchTopProps {
 }
 
 /** The one way out, the sound, and which casting it is. */
-export function BenchTop({ way, piece, code, sound }: BenchTopProps) {
+export function BenchTop({ nav, piece, code, sound }: BenchTopProps) {
   return (
     <div className="benchtop">
-      <Link way={way} to={{ at: 'batch', piece }} className="back">
+      <Link nav={nav} to={{ at: 'batch', piece }} className="back">
         Back to ticket
       </Link>
       {sound !== undefined && <SoundButton {...sound} />}

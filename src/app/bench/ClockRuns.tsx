@@ -5,7 +5,7 @@ import { Link } from '../parts/Link';
 import { MarkShape } from '../parts/StatusMark';
 import { useShop } from '../shop/shopContext';
 import type { KeptTicket } from '../ticket/useTicket';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { castingCode } from '../words/castingCode';
 import { isRunning } from './phase';
 import { useBenchRun } from './useBenchRun';
@@ -13,7 +13,7 @@ import { useBenchRun } from './useBenchRun';
 interface ClockRunsProps {
   piece: Piece;
   change: KeptTicket['change'];
-  way: Way;
+  nav: Nav;
 }
 
 /** On the other screens of a ticket: that the clock of its pour runs, and the way back to it. After a reload there too, no update comes meanwhile. */
@@ -23,7 +23,7 @@ export function ClockRuns(props: ClockRunsProps) {
   return isRunning(run) ? <RunningClock key={id} {...props} id={id} kept={run} /> : null;
 }
 
-function RunningClock({ piece, change, way, id, kept }: ClockRunsProps & { id: string; kept: BenchRun }) {
+function RunningClock({ piece, change, nav, id, kept }: ClockRunsProps & { id: string; kept: BenchRun }) {
   const { store } = useShop();
   const { clock, run } = useBenchRun({ shop: store.name, piece, id, kept, change }).shown;
   if (clock === undefined || !isRunning(run)) return null;
@@ -32,7 +32,7 @@ function RunningClock({ piece, change, way, id, kept }: ClockRunsProps & { id: s
       <MarkShape mark="look" />
       <p>
         The clock of {castingCode(piece, id)} runs: {clockText(clock.elapsedMs)}.{' '}
-        <Link way={way} to={{ at: 'bench', piece: piece.id }} className="act">
+        <Link nav={nav} to={{ at: 'bench', piece: piece.id }} className="act">
           Back to the bench
         </Link>
       </p>

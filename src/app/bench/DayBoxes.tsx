@@ -38,10 +38,6 @@ export function DayBoxes({ ticket, said, say, children }: DayBoxesProps & { chil
 
 function DayBox({ box, ticket, said, say }: DayBoxesProps & { box: Box }) {
   const now = boxAt(ticket, said, box);
-  const put = (part: Partial<BoxText>): void => {
-    const { picked: _, ...rest } = now;
-    say({ [box]: { ...rest, ...part } satisfies SavedField });
-  };
   return (
     <div>
       <QuantityBox
@@ -50,9 +46,7 @@ function DayBox({ box, ticket, said, say }: DayBoxesProps & { box: Box }) {
         unitLabel={`Unit of ${LABELS[box].toLowerCase()}`}
         spec={specOf(ON_TICKET[box])}
         box={now}
-        onText={(text) => put({ text })}
-        onUnit={(unit) => put({ unit })}
-        onPick={({ text, value }) => put({ text, picked: value })}
+        onBox={(next) => say({ [box]: next satisfies SavedField })}
       />
       {said[box] === undefined && now.text !== '' && <p className="note quiet">as Batch has it</p>}
     </div>

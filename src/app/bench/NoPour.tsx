@@ -7,7 +7,7 @@ import { cardOf } from '../ticket/wishes';
 import type { ReadyProps } from './benchProps';
 
 /** No grams to pour by: what is missing for them, and the way back to where it is said. */
-export function NoPour({ ticket, way, piece, onWeigh, isInHand }: ReadyProps) {
+export function NoPour({ ticket, nav, piece, onWeigh, isInHand }: ReadyProps) {
   const { problem, state } = pourNow(ticket);
   if (isInHand && (state === 'working' || isReading(ticket)))
     return (
@@ -20,7 +20,7 @@ export function NoPour({ ticket, way, piece, onWeigh, isInHand }: ReadyProps) {
       {problem !== undefined && <Complaint problem={problem} />}
       <p className="why lead">{isInHand ? missingWords(ticket) : 'Another casting is in hand by now.'}</p>
       <p>
-        <Link way={way} to={{ at: 'batch', piece: piece.id }} className="btn">
+        <Link nav={nav} to={{ at: 'batch', piece: piece.id }} className="btn">
           Back to Batch
         </Link>
       </p>

@@ -28,7 +28,7 @@ export function WeighedBack({
   ticket,
   piece,
   change,
-  way,
+  nav,
   said,
   run,
   plan,
@@ -43,8 +43,8 @@ export function WeighedBack({
       piece={piece}
       casting={id}
       change={change}
-      way={way}
-      planned={plan === undefined ? undefined : { ...plannedOf(plan), ...(foam === '' ? {} : { foam }) }}
+      nav={nav}
+      planned={plan === undefined ? undefined : { ...plan, ...(foam === '' ? {} : { foam }) }}
       bench={{
         ...given('roomC', dayC(ticket, said, 'room')),
         ...given('moldC', dayC(ticket, said, 'mold')),
@@ -60,16 +60,6 @@ export function WeighedBack({
     />
   );
 }
-
-const plannedOf = ({ partAG, partBG, totalG, stepG, packFactor, cavityCm3, colorG }: BenchPlan) => ({
-  partAG,
-  partBG,
-  totalG,
-  stepG,
-  packFactor,
-  ...given('cavityCm3', cavityCm3),
-  ...given('colorG', colorG),
-});
 
 /** B as it was read off the scale, and the A that it asked for; of one cup alone, as only one reading is kept. */
 function readGrams(ticket: BenchProps['ticket']): { aG?: number; bG?: number } {

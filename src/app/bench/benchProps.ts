@@ -4,7 +4,7 @@ import type { Piece } from '../../job/piece';
 import type { Action } from '../ticket/reducer';
 import type { Ticket } from '../ticket/state';
 import type { KeptTicket } from '../ticket/useTicket';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import type { BenchSession } from './benchSession';
 import type { BenchSaid } from './useBenchState';
 
@@ -14,7 +14,7 @@ export interface BenchProps {
   dispatch: Dispatch<Action>;
   piece: Piece;
   change: KeptTicket['change'];
-  way: Way;
+  nav: Nav;
 }
 
 /** And what it needs before the clock runs. */

@@ -2,7 +2,6 @@ import { useState } from 'react';
 import type { PourRow } from '../../job/book';
 import type { Problem } from '../../problem';
 import { StatusMark } from '../parts/StatusMark';
-import { withDegrees } from '../words/bookPage';
 import { sayOnPage } from '../words/sayOnPage';
 import type { Asked } from './answers';
 import { TypeAnother } from './TypeAnother';
@@ -21,7 +20,7 @@ export function AskBox({ finding, asked, row, onAnswer }: AskBoxProps) {
   return (
     <div className="ask">
       <p>
-        <StatusMark mark={finding.status} /> <b>{withDegrees(text)}</b> {hint}
+        <StatusMark mark={finding.status} /> <b>{text}</b> {hint}
         {asked.because !== undefined && <> {asked.because}</>}
       </p>
       <div className="chg">

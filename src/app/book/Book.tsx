@@ -1,10 +1,10 @@
 import { useMemo, useState } from 'react';
 import { LEARN_CHANCE, type LearnWish } from '../../job/book';
 import type { Piece } from '../../job/piece';
-import { UndoBar } from '../shelf/UndoBar';
+import { UndoBars } from '../shelf/UndoBars';
 import { useUndos } from '../shelf/useUndos';
 import { localDay } from '../ticket/localDay';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { BookHead } from './BookHead';
 import { LearnedQuestion } from './LearnedQuestion';
 import { LotsQuestion } from './LotsQuestion';
@@ -17,19 +17,19 @@ import { useLearned } from './useLearned';
 interface BookOfProps {
   /** Whose ticket it is on; the shop's own book has none. */
   piece?: Piece | undefined;
-  way: Way;
+  nav: Nav;
   /** Changes a piece and goes to it. */
   onPlan: (id: string, how: (piece: Piece) => Piece) => void;
 }
 
 /** The Book: what was poured, what that teaches, what to change next, how lots behave, and whether there is enough for more. */
-export function Book({ piece, way, onPlan }: BookOfProps) {
+export function Book({ piece, nav, onPlan }: BookOfProps) {
   const [isAll, setAll] = useState(piece === undefined);
   const book = useBook(isAll ? undefined : piece);
   if (book === undefined) return <p className="then">Loading …</p>;
   return (
     <OpenedBook
-      {...{ book, way, onPlan, piece }}
+      {...{ book, nav, onPlan, piece }}
       isAll={isAll}
       onAll={piece === undefined ? undefined : () => setAll((is) => !is)}
     />
@@ -42,7 +42,7 @@ interface OpenedBookProps extends BookOfProps {
   onAll: (() => void) | undefined;
 }
 
-function OpenedBook({ book, way, onPlan, piece, isAll, onAll }: OpenedBookProps) {
+function OpenedBook({ book, nav, onPlan, piece, isAll, onAll }: OpenedBookProps) {
   const undos = useUndos();
   const [chance, setChance] = useState(LEARN_CHANCE);
   const [hasVents, setVents] = useState(false);
@@ -61,16 +61,11 @@ function OpenedBook({ book, way, onPlan, piece, isAll, onAll }: OpenedBookProps)
     [foam, pieceId, chance, hasVents, cupToday],
   );
   const now = useLearned(book, wish);
-  const props = { book, way, undos };
+  const props = { book, nav, undos };
   return (
     <>
       <BookHead {...props} now={now} isAll={isAll} onAll={onAll} />
-      {undos.undos.map((undo) => (
-        <UndoBar key={undo.id} undo={undo} onOver={() => undos.over(undo.id)} />
-      ))}
-      <p className="sr" role="status">
-        {undos.undos.map(({ words }) => `${words} It can be taken back for ten seconds.`).join(' ')}
-      </p>
+      <UndoBars {...undos} />
       <PoursQuestion {...props} no={1} />
       <LearnedQuestion {...props} no={2} now={now} chance={chance} onChance={setChance} />
       <NextQuestion

@@ -12,7 +12,7 @@ import { TypeAnother } from './TypeAnother';
 import { useBookChange } from './useBookChange';
 
 /** Leave a pour out, put it back, type a figure of it anew, weigh it back again, or delete it. */
-export function ChangePour({ book, way, undos }: Omit<BookProps, 'no'>) {
+export function ChangePour({ book, nav, undos }: Omit<BookProps, 'no'>) {
   const { pours, pieces } = book;
   const { changeRow, problem, refused } = useBookChange();
   const [id, setId] = useState('');
@@ -53,7 +53,7 @@ export function ChangePour({ book, way, undos }: Omit<BookProps, 'no'>) {
             >
               Type a figure anew
             </button>
-            <ToBench pour={pour} pieces={pieces} way={way} />
+            <ToBench pour={pour} pieces={pieces} nav={nav} />
             <DeleteRow id={id} what={`Pour ${pour.no}`} undos={undos} />
           </div>
           <p className="note quiet">
@@ -81,17 +81,17 @@ export function ChangePour({ book, way, undos }: Omit<BookProps, 'no'>) {
 function ToBench({
   pour: { row },
   pieces,
-  way,
+  nav,
 }: {
   pour: CheckedPour;
   pieces: readonly Piece[];
-  way: BookProps['way'];
+  nav: BookProps['nav'];
 }) {
   const piece = row.piece === undefined ? undefined : pieceOf(row.piece, pieces);
   if (piece?.castings[piece.hand.casting]?.no !== row.no || piece === undefined || row.no === undefined)
     return null;
   return (
-    <Link way={way} to={{ at: 'bench', piece: piece.id }} className="act">
+    <Link nav={nav} to={{ at: 'bench', piece: piece.id }} className="act">
       To its weigh-back
     </Link>
   );

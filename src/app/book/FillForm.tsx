@@ -1,22 +1,19 @@
 import { useState } from 'react';
-import { isThere, newRow, type RowDraft } from '../../job/book';
-import { withRow } from '../../job/book/changeRows';
+import type { Estimate } from '../../estimate';
 import { VOLUME_RULES, waterFill } from '../../yield';
 import { fillBecause, fillCautions, volumeWithRange } from '../../words/volumeWayWords';
 import { CautionList } from '../parts/CautionList';
 import { Complaint } from '../parts/Complaint';
+import { DayField } from '../parts/DayField';
 import { Disclosure } from '../parts/Disclosure';
 import { SelectField } from '../parts/SelectField';
 import { moldWords } from '../shelf/moldWords';
 import { localDay } from '../ticket/localDay';
 import { ASSUMED_WATER } from '../words/assumedWater';
-import { BookTrouble } from './BookTrouble';
 import type { BookProps } from './bookProps';
-import { DayField } from './DayField';
 import { FormBox } from './FormBox';
-import { FormVerbs } from './FormVerbs';
 import { LearnedTag } from './LearnedTag';
-import { useBookChange } from './useBookChange';
+import { RowForm } from './RowForm';
 import { useForm } from './useForm';
 
 const SPECS = {
@@ -31,7 +28,6 @@ export function FillForm({ book, onDone }: Pick<BookProps, 'book'> & { onDone: (
   const [id, setId] = useState(book.piece?.id ?? '');
   const [mold, setMold] = useState('');
   const [day, setDay] = useState(localDay(new Date()));
-  const { change, isBusy, ...trouble } = useBookChange();
   const piece = pieces.find((one) => one.id === id);
   const molds = Object.keys(piece?.molds ?? {});
   const waterG = form.value('water');
@@ -41,25 +37,24 @@ export function FillForm({ book, onDone }: Pick<BookProps, 'book'> & { onDone: (
     waterG === undefined || form.isUnread
       ? undefined
       : waterFill({ waterG, ...temp, ...(core.scale === undefined ? {} : { stepG: core.scale.stepG }) });
-  const draft: RowDraft = {
-    kind: 'fill',
-    ...(day === '' ? {} : { day }),
-    ...(piece === undefined ? {} : { piece: piece.id }),
-    ...(mold === '' ? {} : { mold }),
-    ...(waterG === undefined ? {} : { waterG }),
-    ...temp,
-  };
-  const row = newRow(draft, rows);
-  const isKnown = isThere(row, rows) !== undefined;
   return (
-    <form
-      className="cardform"
-      aria-label="A water fill"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (filled?.ok === true && piece !== undefined && !isKnown && !isBusy)
-          change((now) => withRow(now, row), onDone);
+    <RowForm
+      of="water fill"
+      draft={{
+        kind: 'fill',
+        ...(day === '' ? {} : { day }),
+        ...(piece === undefined ? {} : { piece: piece.id }),
+        ...(mold === '' ? {} : { mold }),
+        ...(waterG === undefined ? {} : { waterG }),
+        ...temp,
       }}
+      rows={rows}
+      lacks={
+        filled?.ok === true && piece !== undefined
+          ? undefined
+          : 'It takes the piece and the water that filled its mold.'
+      }
+      onDone={onDone}
     >
       <CautionList of="a water fill" cautions={fillCautions()} />
       <div className="fields">
@@ -82,42 +77,44 @@ export function FillForm({ book, onDone }: Pick<BookProps, 'book'> & { onDone: (
             onChoose={setMold}
           />
         )}
-        <DayField day={day} onDay={setDay} />
+        <DayField label="Day" day={day} onDay={setDay} />
       </div>
       <div className="fields">
         <FormBox form={form} name="water" label="Water that fills the mold to its rim" />
         <FormBox form={form} name="waterTemp" label="Temperature of the water" assumed={ASSUMED_WATER} />
       </div>
       {filled?.ok === true && (
-        <>
-          <p className="ans" role="status">
-            <span>{volumeWithRange(filled.value, 4)}</span>
-            <LearnedTag from="water-fill" />
-          </p>
-          <Disclosure>
-            {fillBecause({
-              waterG: waterG!,
-              waterTempC: waterTempC ?? VOLUME_RULES.waterTemp.value,
-              volumeCm3: filled.value.value,
-            }).map((text) => (
-              <p key={text}>{text}</p>
-            ))}
-          </Disclosure>
-        </>
+        <Cavity
+          cavityCm3={filled.value}
+          waterG={waterG!}
+          waterTempC={waterTempC ?? VOLUME_RULES.waterTemp.value}
+        />
       )}
       {filled?.ok === false && <Complaint problem={filled.problem} />}
-      <FormVerbs
-        lacks={
-          isKnown
-            ? 'That very fill is in the Book already.'
-            : filled?.ok === true && piece !== undefined
-              ? undefined
-              : 'It takes the piece and the water that filled its mold.'
-        }
-        write="Write the water fill in the Book"
-        onDone={onDone}
-      />
-      <BookTrouble {...trouble} />
-    </form>
+    </RowForm>
+  );
+}
+
+function Cavity({
+  cavityCm3,
+  waterG,
+  waterTempC,
+}: {
+  cavityCm3: Estimate;
+  waterG: number;
+  waterTempC: number;
+}) {
+  return (
+    <>
+      <p className="ans" role="status">
+        <span>{volumeWithRange(cavityCm3, 4)}</span>
+        <LearnedTag from="water-fill" />
+      </p>
+      <Disclosure>
+        {fillBecause({ waterG, waterTempC, volumeCm3: cavityCm3.value }).map((text) => (
+          <p key={text}>{text}</p>
+        ))}
+      </Disclosure>
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { QuantityBox } from '../parts/QuantityBox';
+import { lowerFirst } from '../words/fieldWords';
 import type { Form } from './useForm';
 
 interface FormBoxProps<Name extends string> {
@@ -12,19 +13,15 @@ interface FormBoxProps<Name extends string> {
 
 /** One box of a form. */
 export function FormBox<Name extends string>({ form, name, label, assumed }: FormBoxProps<Name>) {
-  const id = useId();
-  const box = form.box(name);
   return (
     <QuantityBox
-      id={id}
+      id={useId()}
       label={label}
-      unitLabel={`Unit of ${label.toLowerCase()}`}
+      unitLabel={`Unit of ${lowerFirst(label)}`}
       spec={form.specs[name]}
-      box={box}
+      box={form.box(name)}
       assumed={assumed}
-      onText={(text) => form.type(name, { text, unit: box.unit })}
-      onUnit={(unit) => form.type(name, { text: box.text, unit })}
-      onPick={({ text, value }) => form.type(name, { text, unit: box.unit, picked: value })}
+      onBox={(box) => form.type(name, box)}
     />
   );
 }

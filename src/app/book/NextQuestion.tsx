@@ -8,7 +8,6 @@ import type { Mark } from '../parts/StatusMark';
 import { cannotTell } from '../words/bookLearned';
 import { ASK_BUTTONS, fromPoursWords, headline, outcomes } from '../words/bookNext';
 import { baseOf } from './baseOf';
-import { withDegrees } from '../words/bookPage';
 import type { BookProps } from './bookProps';
 import { planNext } from './planNext';
 import { pieceOf } from './rowsById';
@@ -82,12 +81,10 @@ function Why({ learned }: { learned: LearnedBook }) {
     <div className="whys">
       {movedTogetherWords(confounding).map((text) => (
         <p key={text} className="why">
-          {withDegrees(text)}
+          {text}
         </p>
       ))}
-      {goodOnlyWith !== undefined && (
-        <p className="why">{withDegrees(goodOnlyWords(goodOnlyWith, 'both'))}</p>
-      )}
+      {goodOnlyWith !== undefined && <p className="why">{goodOnlyWords(goodOnlyWith, 'both')}</p>}
       {samePack.map((pair) => (
         <p key={`${pair.good} ${pair.bad}`} className="why">
           {samePackWords(pair)}
@@ -96,7 +93,7 @@ function Why({ learned }: { learned: LearnedBook }) {
       {next !== undefined &&
         nextPourWords(next, 'both').map((text) => (
           <p key={text} className="why">
-            <b>{withDegrees(text)}</b>
+            <b>{text}</b>
           </p>
         ))}
       {change !== undefined && <p className="note">{fromPoursWords(change)}</p>}

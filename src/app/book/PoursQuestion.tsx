@@ -14,7 +14,7 @@ import { countOfOld, PoursTable } from './PoursTable';
 import { useBookChange } from './useBookChange';
 
 /** What did we pour? */
-export function PoursQuestion({ book, way, undos, no }: BookProps) {
+export function PoursQuestion({ book, nav, undos, no }: BookProps) {
   const { pours, pieces, core, all, unread } = book;
   const { changeRow, ...trouble } = useBookChange();
   const [isWhole, setWhole] = useState(false);
@@ -52,7 +52,7 @@ export function PoursQuestion({ book, way, undos, no }: BookProps) {
         />
       ))}
       <BookTrouble {...trouble} />
-      {pours.length > 0 && <ChangePour {...{ book, way, undos }} />}
+      {pours.length > 0 && <ChangePour {...{ book, nav, undos }} />}
     </Question>
   );
 }

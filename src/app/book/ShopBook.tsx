@@ -3,14 +3,14 @@ import { Link } from '../parts/Link';
 import { useFocusKept } from '../parts/useFocusKept';
 import { StoreProblem } from '../shop/StoreProblem';
 import { useShop } from '../shop/shopContext';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { Book } from './Book';
 import { usePlan } from './usePlan';
 
 /** The Book of the whole shop, on a page of its own. */
-export function ShopBook({ way }: { way: Way }) {
+export function ShopBook({ nav }: { nav: Nav }) {
   const { view, choice } = useShop();
-  const { plan, problem } = usePlan(way);
+  const { plan, problem } = usePlan(nav);
   useFocusKept();
   useEffect(() => {
     document.title = 'Book · Risewright';
@@ -20,7 +20,7 @@ export function ShopBook({ way }: { way: Way }) {
     <div className="page wide">
       <main className="ticket" id="main" tabIndex={-1}>
         <p className="shop">
-          <Link way={way} to={{ at: 'shelf' }} className="act">
+          <Link nav={nav} to={{ at: 'shelf' }} className="act">
             Back to the Shelf
           </Link>
         </p>
@@ -31,7 +31,7 @@ export function ShopBook({ way }: { way: Way }) {
           <h1 tabIndex={-1}>Book</h1>
         </header>
         <StoreProblem problem={problem} />
-        <Book way={way} onPlan={plan} />
+        <Book nav={nav} onPlan={plan} />
       </main>
     </div>
   );

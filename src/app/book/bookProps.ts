@@ -1,5 +1,5 @@
 import type { Undos } from '../shelf/useUndos';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import type { OpenBook } from './useBook';
 
 /** What every question of the Book is given. */
@@ -7,6 +7,6 @@ export interface BookProps {
   /** Its number on the page. */
   no: number;
   book: OpenBook;
-  way: Way;
+  nav: Nav;
   undos: Undos;
 }

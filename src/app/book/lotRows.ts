@@ -1,12 +1,13 @@
 import type { BookRow, CupRow } from '../../job/book';
 import type { ShopCore } from '../../store';
 import { formatDensity } from '../../units';
+import { RULES } from '../../yield';
+import { weighedCups } from '../cup/weighedCups';
 import { lotAge } from '../shelf/lotAge';
 import type { Mark } from '../parts/StatusMark';
 import { amount } from '../../words/sentence';
 import { againstWords } from '../words/bookLearned';
 import { NOT_SAID, settingC } from '../words/bookPage';
-import { againstSheet, cupSum } from './cupSums';
 
 /** A cup test, or a lot of the stock that none was made of. */
 export interface LotRow {
@@ -56,7 +57,7 @@ export function lotRows(
 
 function cupRow(cup: CupRow, { foams }: ShopCore): LotRow {
   const { foam, lot, roomC, waterG, foamsG = [], day, note } = cup;
-  const sum = waterG === undefined ? undefined : cupSum({ ...cup, waterG, foamsG });
+  const sum = waterG === undefined ? undefined : weighedCups({ ...cup, waterG, foamsG });
   const said = {
     id: cup.id,
     name: `${foam ?? 'Foam not said'}, lot ${lot ?? NOT_SAID}`,
@@ -73,12 +74,12 @@ function cupRow(cup: CupRow, { foams }: ShopCore): LotRow {
       mark: 'unknown',
       words: 'The size of the cup or its foam was not weighed.',
     };
-  const { freeRiseKgM3, cupCm3 } = sum.value;
+  const freeRiseKgM3 = sum.value.freeRiseKgM3.value;
   const card = foams.find(({ name }) => name === foam);
   const sheet = card === undefined ? undefined : againstSheet(freeRiseKgM3, card.freeRiseKgM3);
   return {
     ...said,
-    foam: `${grams} in ${amount(cupCm3, 3)} cm³`,
+    foam: `${grams} in ${amount(sum.value.cups[0]!.cupCm3, 3)} cm³`,
     freeRise: formatDensity(freeRiseKgM3),
     against: sheet === undefined ? 'no card' : againstWords(1 + sheet.share),
     mark: sheet?.mark ?? 'unknown',
@@ -87,4 +88,10 @@ function cupRow(cup: CupRow, { foams }: ShopCore): LotRow {
         ? 'Further off its card than the doubt of a data sheet: a room of another warmth does that, and an old lot. Batch takes the free rise of a cup.'
         : '',
   };
+}
+
+/** Against its sheet: within the doubt of a data sheet, or beyond it. */
+export function againstSheet(freeRiseKgM3: number, sheetKgM3: number): { share: number; mark: Mark } {
+  const share = freeRiseKgM3 / sheetKgM3 - 1;
+  return { share, mark: Math.abs(share) > RULES.uFreeRiseLabel.value ? 'look' : 'fine' };
 }

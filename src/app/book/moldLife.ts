@@ -53,7 +53,7 @@ export function moldOf(
   const piece = said === undefined ? undefined : pieceOf(said, pieces);
   if (piece === undefined) return mold === undefined ? undefined : { key: mold, name: mold };
   const ofCasting =
-    (casting === undefined ? undefined : piece.castings[casting]) ??
+    (casting !== undefined && Object.hasOwn(piece.castings, casting) ? piece.castings[casting] : undefined) ??
     Object.values(piece.castings).find((one) => one.no === no);
   const id = mold ?? ofCasting?.mold;
   if (id === undefined) return undefined;

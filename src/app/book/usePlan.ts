@@ -3,10 +3,10 @@ import type { Piece } from '../../job/piece';
 import type { Problem } from '../../problem';
 import { useShop } from '../shop/shopContext';
 import { useTrying } from '../shop/useTrying';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 
 /** Changes a piece that is not on the page, and goes to its Batch once that is kept. */
-export function usePlan(way: Way): {
+export function usePlan(nav: Nav): {
   plan: (id: string, how: (piece: Piece) => Piece) => void;
   problem: Problem | undefined;
 } {
@@ -18,9 +18,9 @@ export function usePlan(way: Way): {
         const base = await store.piece(id);
         if (base === undefined) return;
         await store.savePiece(base, how(base));
-        way.go({ at: 'batch', piece: id });
+        nav.go({ at: 'batch', piece: id });
       }),
-    [attempt, store, way],
+    [attempt, store, nav],
   );
   return { plan, problem };
 }

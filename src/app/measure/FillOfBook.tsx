@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { newRow, readBook, withRows } from '../../job/book';
 import type { Piece } from '../../job/piece';
-import { formatMass, formatQuantity } from '../../units';
+import { formatMass, formatTemperature } from '../../units';
 import { storeProblem } from '../../store';
 import type { Problem } from '../../problem';
 import { Complaint } from '../parts/Complaint';
@@ -87,6 +87,6 @@ const isSameFill = (one: Fill, other: Fill): boolean =>
   isCloseTo(one.waterG, other.waterG) && isCloseTo(one.waterTempC, other.waterTempC);
 
 function fillWords({ fill: { waterG, waterTempC }, day }: FillInBook): string {
-  const at = waterTempC === undefined ? '' : ` at ${formatQuantity('temperature', waterTempC)}`;
+  const at = waterTempC === undefined ? '' : ` at ${formatTemperature(waterTempC)}`;
   return `${formatMass(waterG)}${at}${day === undefined ? '' : `, ${day}`}`;
 }

@@ -50,8 +50,9 @@ export function SecondDistance({ ticket, dispatch, hand, size }: SecondProps) {
 export const isOfKept = ({ cut, measuring }: Ticket): boolean =>
   cut !== undefined || measuring.pieces.leaveOut.length > 0;
 
-const isFirstSaid = ({ scaleWay, fileUnit, fields }: Ticket): boolean =>
-  scaleWay === 'unit' ? fileUnit !== undefined : valueIn(fields, 'tape') !== undefined;
+const isFirstSaid = ({ scaleWay, fileUnit, fields, scan }: Ticket): boolean =>
+  scan?.opened.ownUnit !== undefined ||
+  (scaleWay === 'unit' ? fileUnit !== undefined : valueIn(fields, 'tape') !== undefined);
 
 /** Only the ways that work: without a picture there is nothing to point at. */
 function waysOf({ scaleWay, along, measuring }: Ticket, canPoint: boolean): (Along | 'points')[] {

@@ -1,25 +1,22 @@
+import type { ReactNode } from 'react';
 import type { Size } from '../../plan';
 import { formatVolume } from '../../units';
+import { assumptionLine } from '../../words/assumptionWords';
 import { amount, percent } from '../../words/sentence';
-import { fillAgainst } from '../../yield';
 import { sizeBecause } from '../../words/sizeWords';
-import type { Sized } from '../../worker/protocol';
 import { Disclosure } from '../parts/Disclosure';
 import { Figure, Verdict } from '../parts/Figure';
 import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
 import { Working } from '../parts/Working';
-import { StatusMark } from '../parts/StatusMark';
-import { fillNow, sculptNow, sizeNow, volumeNow, type KnownVolume, type Said } from '../ticket/now';
-import type { SizeWay } from '../ticket/sizingState';
-import type { Ticket } from '../ticket/state';
-import { fieldWords } from '../words/fieldWords';
-import { rangeText } from '../words/rangeText';
-import { againstWords, halfShare, VOLUME_BY, volumeText, WIDE_SHARE } from '../words/wayWords';
+import { sculptNow, sizeNow, volumeNow, type KnownVolume } from '../ticket/now';
+import { rangeText, type RangeText } from '../words/rangeText';
+import { halfShare, volumeText, WIDE_SHARE } from '../words/wayWords';
 import type { AskProps } from './askProps';
-import { isAboutScale } from './marks';
+import { FillBeside } from './FillBeside';
 import { WayTag } from './WayTag';
 import { WaySum, wayBecause } from './WayVolume';
+import { whyNoVolume } from './whyNoVolume';
 
 const ASK = { ask: 'What volume do we pour for?' };
 
@@ -31,8 +28,7 @@ export function VolumeQuestion({ ticket, dispatch, mark, no }: AskProps & { no: 
     return <Question {...ASK} no={no} mark={mark} busy answer={<Working what="the volume" tall />} />;
   if (known !== undefined && known.by !== 'scan')
     return <ByAnotherWay {...{ ticket, dispatch, mark, no, known }} />;
-  const size = sizeNow(ticket);
-  const sized = known === undefined ? undefined : size.answer?.size;
+  const sized = known === undefined ? undefined : sizeNow(ticket).answer?.size;
   if (sized === undefined)
     return (
       <Question
@@ -40,26 +36,21 @@ export function VolumeQuestion({ ticket, dispatch, mark, no }: AskProps & { no: 
         no={no}
         mark={mark}
         answer={<Verdict>No volume yet</Verdict>}
-        because={whyNoneOf(ticket, size)}
+        because={whyNoVolume(ticket)}
       >
         <FillBeside {...{ ticket, dispatch }} />
       </Question>
     );
-  const text = rangeText(sized.volumeCm3);
   return (
     <Question
       {...ASK}
       no={no}
       mark={mark}
       answer={
-        <>
-          <Figure value={text.value} unit="cm³" />
-          <span className="rng">
-            {text.low} to {text.high} cm³, 19 times in 20
-          </span>
+        <VolumeAnswer text={rangeText(sized.volumeCm3)}>
           <SourceTag from={sized.volumeCm3.from} />
           {!ticket.up.confirmed && <SourceTag from="assumed" />}
-        </>
+        </VolumeAnswer>
       }
       because={sizeBecause(sized)[0]}
       change={
@@ -75,7 +66,6 @@ export function VolumeQuestion({ ticket, dispatch, mark, no }: AskProps & { no: 
 
 /** Water, a sunk sculpt or a tape: a volume with its range, and no shape. */
 function ByAnotherWay({ ticket, dispatch, mark, no, known }: AskProps & { no: number; known: KnownVolume }) {
-  const text = volumeText(known.by, known.volumeCm3);
   const half = halfShare(known.volumeCm3);
   const because = wayBecause(ticket, known);
   const isBesideScan = known.by === 'fill' && sculptNow(ticket).answer !== undefined;
@@ -85,13 +75,9 @@ function ByAnotherWay({ ticket, dispatch, mark, no, known }: AskProps & { no: nu
       no={no}
       mark={mark}
       answer={
-        <>
-          <Figure value={text.value} unit="cm³" />
-          <span className="rng">
-            {text.low} to {text.high} cm³, 19 times in 20
-          </span>
+        <VolumeAnswer text={volumeText(known.by, known.volumeCm3)}>
           <WayTag {...known} />
-        </>
+        </VolumeAnswer>
       }
       because={isBesideScan ? because[1] : because[0]}
       change={
@@ -111,76 +97,17 @@ function ByAnotherWay({ ticket, dispatch, mark, no, known }: AskProps & { no: nu
   );
 }
 
-/** A water fill beside what is known of the sculpt: how far apart, and the choice between them. */
-function FillBeside({ ticket, dispatch }: Pick<AskProps, 'ticket' | 'dispatch'>) {
-  const fill = fillNow(ticket).answer;
-  if (fill === undefined) return null;
-  const sculpt = sculptNow(ticket).answer;
-  const { isAside } = ticket.filling;
-  const against = sculpt === undefined ? undefined : fillAgainst(sculpt.volumeCm3, fill.volumeCm3);
+/** The volume with its range and where it is from. */
+function VolumeAnswer({ text, children }: { text: RangeText; children: ReactNode }) {
   return (
     <>
-      {sculpt !== undefined && against !== undefined && (
-        <div className="agree" role="status">
-          <StatusMark mark={against.isFar ? 'look' : 'fine'} />
-          <p>{againstWords(sculpt, fill.volumeCm3, against)}</p>
-        </div>
-      )}
-      <div className="chg">
-        {isAside ? (
-          <button type="button" className="act" onClick={() => dispatch({ do: 'fillAside', isAside: false })}>
-            Use the water fill
-          </button>
-        ) : (
-          sculpt !== undefined && (
-            <button
-              type="button"
-              className="act"
-              onClick={() => dispatch({ do: 'fillAside', isAside: true })}
-            >
-              Use {VOLUME_BY[sculpt.by]}
-            </button>
-          )
-        )}
-      </div>
+      <Figure value={text.value} unit="cm³" />
+      <span className="rng">
+        {text.low} to {text.high} cm³, 19 times in 20
+      </span>
+      {children}
     </>
   );
-}
-
-function whyNoneOf(ticket: Ticket, size: Said<Sized>): string {
-  const volume = volumeNow(ticket);
-  const { way } = ticket.sizing;
-  if (volume.state === 'unread' && volume.field !== 'kits' && way !== 'scan')
-    return `${fieldWords(volume.field)} is not read yet.`;
-  if (way === 'scan' || (way === 'fill' && ticket.scan !== undefined)) return whyNone(size, ticket.scaleWay);
-  return volume.state === 'refused' ? 'Question 1 says why.' : WAITS_FOR[way];
-}
-
-const WAITS_FOR: Readonly<Record<Exclude<SizeWay, 'scan'>, string>> = {
-  fill: 'The water that fills the mold comes first.',
-  displace: 'What the sculpt pushes out comes first.',
-  tape: 'Every side of every body comes first: one left out would be poured short.',
-};
-
-function whyNone(size: Said<Sized>, way: Ticket['scaleWay']): string {
-  switch (size.state) {
-    case 'unread':
-      return size.field === 'cutHeight' || size.field === 'kits'
-        ? 'The height of the cut is not read yet.'
-        : `${fieldWords(size.field)} is not read yet.`;
-    case 'cancelled':
-      return 'Measuring was cancelled. “Measure again”, at the top, takes it up.';
-    case 'failed':
-      return 'A fault of ours stopped the measuring. “Try again”, at the top of Measure, takes it up.';
-    case 'refused':
-      if (size.problem.code === 'CUT_EMPTY') return 'Question 4 says why.';
-      if (!isAboutScale(size.problem)) return 'Question 5 says why.';
-      return way === 'tape' ? 'A taped length comes first.' : 'The unit of the file comes first.';
-    case 'open':
-    case 'working':
-    case 'answered':
-      return 'The questions above come first.';
-  }
 }
 
 function VolumeSum({ size }: { size: Size }) {
@@ -194,13 +121,9 @@ function VolumeSum({ size }: { size: Size }) {
         <li key={line}>{line}</li>
       ))}
       <li>The single doubts add as squares, being independent (JCGM 100:2008, 5.1.2).</li>
-      {size.assumptions.map(({ name, value, unit }) => (
-        <li key={name}>
-          <span className="assumed">
-            {name} is {value}
-            {unit === '' ? '' : ` ${unit}`}
-          </span>
-          , assumed
+      {size.assumptions.map((assumption) => (
+        <li key={assumption.name}>
+          <span className="assumed">{assumptionLine(assumption)}</span>, assumed
         </li>
       ))}
     </ul>

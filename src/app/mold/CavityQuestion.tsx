@@ -1,5 +1,5 @@
 import type { Casting } from '../../plan';
-import { formatQuantity, numberText } from '../../units';
+import { formatTemperature, numberText } from '../../units';
 import { MOLDMAKING_RULES } from '../../yield';
 import { amount, percent } from '../../words/sentence';
 import { assumptionLine } from '../../words/assumptionWords';
@@ -109,7 +109,7 @@ function CavityAnswer({ casting: { cavityCm3, shrink, assumptions } }: { casting
 function shrinkWords({ shrink, castingTempC, volumeShare }: Casting): string {
   const change = volumeShare.value - 1;
   const size = percent(Math.abs(change));
-  const temperature = formatQuantity('temperature', castingTempC).replaceAll(/ ([CF])/g, ' °$1');
+  const temperature = formatTemperature(castingTempC);
   return `Shrunk by ${percent(shrink.value)} in length and poured at ${temperature}, the cavity is ${
     Math.abs(change) < 1e-5
       ? 'as large as the sculpt'

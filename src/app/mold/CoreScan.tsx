@@ -5,6 +5,7 @@ import { Complaint } from '../parts/Complaint';
 import { Fault } from '../parts/Fault';
 import { FileButton } from '../parts/FileButton';
 import { FindingsTable } from '../parts/FindingsTable';
+import { UNIT_NAMES } from '../../words/unitNames';
 import { SCAN_ENDINGS } from '../shelf/scanNames';
 import type { MoldProps } from './moldProps';
 
@@ -19,13 +20,17 @@ type Read =
   | { state: 'refused'; problem: Problem }
   | { state: 'failed'; message: string; file: File };
 
+const unitOf = ({ ownUnit }: Core): string =>
+  ownUnit === undefined ? 'the units' : `its own unit (${UNIT_NAMES[ownUnit].one})`;
+
 /** Measures a core from its own scan, where it lies in the units and axes of the sculpt's, and types its volume. */
 export function CoreScan({ ticket, dispatch, bench }: Props) {
   const [read, setRead] = useState<Read>();
   const scanNo = ticket.scan?.no ?? 0;
   const open = async (file: File): Promise<void> => {
     setRead({ state: 'working', name: file.name });
-    const ended = await bench.core({ name: file.name, bytes: () => file.arrayBuffer() });
+    const source = { name: file.name, byteCount: file.size, bytes: () => file.arrayBuffer() };
+    const ended = await bench.core(source);
     if (ended === undefined) return setRead({ state: 'too early', name: file.name });
     if (ended.how === 'dropped') return setRead(undefined);
     if (ended.how === 'failed') return setRead({ state: 'failed', message: ended.message, file });
@@ -55,11 +60,11 @@ export function CoreScan({ ticket, dispatch, bench }: Props) {
         )}
         {isOfThis && (
           <p className="note">
-            {read.name} was read in the units and axes of the scan; its volume is in the box.
+            {read.name} was read in {unitOf(read.core)} and on the axes of the scan; its volume is in the box.
           </p>
         )}
       </div>
-      {isOfThis && <FindingsTable findings={read.core.findings} caption="The wall around the core" />}
+      {isOfThis && <FindingsTable findings={read.core.findings} caption="The core and the wall around it" />}
       {read?.state === 'refused' && <Complaint problem={read.problem} />}
       {read?.state === 'failed' && <Fault message={read.message} onAgain={() => void open(read.file)} />}
     </>

@@ -1,13 +1,11 @@
-import { useId } from 'react';
-import { CHOICES } from '../../checks';
 import { numberText } from '../../units';
 import { SILICONE_RULES, type Rule } from '../../yield';
 import { Disclosure } from '../parts/Disclosure';
 import { QuantityField } from '../parts/QuantityField';
-import { SelectField } from '../parts/SelectField';
 import type { OwnField } from '../ticket/fields';
 import { halfRatio } from '../ticket/moldWishes';
 import { KitsField } from './KitsField';
+import { SiliconeNameAndCure } from './SiliconeNameAndCure';
 import type { MoldProps } from './moldProps';
 import { SiliconeCardVerbs } from './SiliconeCardVerbs';
 
@@ -27,14 +25,7 @@ export function SiliconeForm(props: MoldProps) {
     <>
       <SiliconeCardVerbs ticket={ticket} dispatch={dispatch} />
       <div className="fields">
-        <NameField {...props} />
-        <SelectField
-          label="Cure"
-          value={ticket.molding.facts.siliconeCure ?? ''}
-          blank="not said"
-          options={CHOICES.siliconeCure.map((value) => ({ value, label: value }))}
-          onChoose={(value) => dispatch({ do: 'fact', fact: 'siliconeCure', value })}
-        />
+        <SiliconeNameAndCure ticket={ticket} dispatch={dispatch} />
         <Box
           {...props}
           name="siliconeDensity"
@@ -161,24 +152,5 @@ function Box({
       problem={problemOf(name)}
       {...(assumed === undefined ? {} : { assumed })}
     />
-  );
-}
-
-function NameField({ ticket, dispatch }: MoldProps) {
-  const id = useId();
-  return (
-    <div className="qty">
-      <label htmlFor={id}>Name on the silicone card</label>
-      <div className="in">
-        <input
-          id={id}
-          className="w"
-          type="text"
-          autoComplete="off"
-          value={ticket.molding.siliconeName}
-          onChange={(e) => dispatch({ do: 'molding', molding: { siliconeName: e.target.value } })}
-        />
-      </div>
-    </div>
   );
 }

@@ -1,6 +1,6 @@
-import { useId } from 'react';
 import { NOT_YET } from '../../checks';
 import type { FactField } from '../words/factFields';
+import { DayField } from './DayField';
 import { SelectField } from './SelectField';
 
 interface FactInputProps {
@@ -11,7 +11,7 @@ interface FactInputProps {
 
 /** A fact as a menu of its words, yes or no, or a day. */
 export function FactInput({ row, value, onSay }: FactInputProps) {
-  if (row.kind === 'day') return <DayField label={row.label} value={value} onSay={onSay} />;
+  if (row.kind === 'day') return <DayOrNotYet label={row.label} value={value} onSay={onSay} />;
   const choices = row.kind === 'yesno' ? ['yes', 'no'] : row.choices;
   return (
     <SelectField
@@ -25,28 +25,16 @@ export function FactInput({ row, value, onSay }: FactInputProps) {
 }
 
 /** A day, or that it has not come. */
-function DayField({ label, value, onSay }: Omit<FactInputProps, 'row'> & { label: string }) {
-  const id = useId();
+function DayOrNotYet({ label, value, onSay }: Omit<FactInputProps, 'row'> & { label: string }) {
   const isNotYet = value === NOT_YET;
   return (
-    <div className="qty">
-      <label htmlFor={id}>{label}</label>
-      <div className="in">
-        <input
-          id={id}
-          type="date"
-          className="day"
-          disabled={isNotYet}
-          value={isNotYet ? '' : value}
-          onChange={(e) => onSay(e.target.value)}
-        />
-      </div>
+    <DayField label={label} day={isNotYet ? '' : value} onDay={onSay} isDisabled={isNotYet}>
       <label className="tick">
         <input type="checkbox" checked={isNotYet} onChange={(e) => onSay(e.target.checked ? NOT_YET : '')} />
         <span>
           not yet<span className="sr">: {label}</span>
         </span>
       </label>
-    </div>
+    </DayField>
   );
 }

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Route } from '../route';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 
 interface LinkProps {
-  way: Way;
+  nav: Nav;
   to: Route;
   className?: string;
   current?: boolean;
@@ -11,16 +11,16 @@ interface LinkProps {
 }
 
 /** A link to a place in the app: followed without loading the page again, and opened in another tab like any other. */
-export function Link({ way, to, className, current = false, children }: LinkProps) {
+export function Link({ nav, to, className, current = false, children }: LinkProps) {
   return (
     <a
-      href={way.href(to)}
+      href={nav.href(to)}
       className={className}
       aria-current={current ? 'step' : undefined}
       onClick={(event) => {
         if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey || event.button !== 0) return;
         event.preventDefault();
-        way.go(to);
+        nav.go(to);
       }}
     >
       {children}

@@ -1,5 +1,6 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { Piece } from '../../job/piece';
+import { TextField } from './TextField';
 
 /** Name and short code of a piece, changed when both are as they should be. */
 export function NameForm({
@@ -23,8 +24,8 @@ export function NameForm({
           if (!isBlank) onName((now) => ({ ...now, name: name.trim(), code: code.trim() }));
         }}
       >
-        <TextBox label="Name of the piece" text={name} onText={setName} />
-        <TextBox label="Short code, before the number of a casting" text={code} onText={setCode} />
+        <TextField label="Name of the piece" text={name} onText={setName} />
+        <TextField label="Short code, before the number of a casting" text={code} onText={setCode} />
         <div className="chg">
           {isBlank ? (
             <span className="note">A piece needs a name.</span>
@@ -36,24 +37,5 @@ export function NameForm({
         </div>
       </form>
     </details>
-  );
-}
-
-function TextBox({ label, text, onText }: { label: string; text: string; onText: (text: string) => void }) {
-  const id = useId();
-  return (
-    <div className="qty">
-      <label htmlFor={id}>{label}</label>
-      <div className="in">
-        <input
-          id={id}
-          className="w"
-          type="text"
-          autoComplete="off"
-          value={text}
-          onChange={(e) => onText(e.target.value)}
-        />
-      </div>
-    </div>
   );
 }

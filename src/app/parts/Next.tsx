@@ -3,16 +3,16 @@ import { readyNow } from '../ticket/ready';
 import { pourNow, sizeNow, volumeNow } from '../ticket/now';
 import type { Ticket } from '../ticket/state';
 import { STEP_NAMES } from '../ticket/steps';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { Link } from './Link';
 
 /** The way on to the next step, once this one has what that needs: the one solid button of the screen. */
-export function Next({ at, way, piece, ticket }: { at: Step; way: Way; piece: string; ticket: Ticket }) {
+export function Next({ at, nav, piece, ticket }: { at: Step; nav: Nav; piece: string; ticket: Ticket }) {
   const next = nextOf(at, ticket);
   if (next === undefined) return null;
   return (
     <p className="next">
-      <Link way={way} to={{ at: next, piece }} className={isReadyFor(next, ticket) ? 'btn' : 'btn line'}>
+      <Link nav={nav} to={{ at: next, piece }} className={isReadyFor(next, ticket) ? 'btn' : 'btn line'}>
         {next === 'bench' ? 'Go to the bench' : `On to ${STEP_NAMES[next]}`}
       </Link>
     </p>

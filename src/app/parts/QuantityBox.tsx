@@ -2,8 +2,8 @@ import { useState, type ReactNode } from 'react';
 import type { Sentence } from '../../words/sentence';
 import type { FieldSpec } from '../ticket/fieldSpec';
 import { readSpec, type BoxText } from '../ticket/readSpec';
-import { unitSign } from '../words/unitSign';
 import { FieldMessage } from './FieldMessage';
+import { QuantityInput } from './QuantityInput';
 
 interface QuantityBoxProps {
   id: string;
@@ -12,9 +12,8 @@ interface QuantityBoxProps {
   unitLabel: string;
   spec: FieldSpec;
   box: BoxText;
-  onText: (text: string) => void;
-  onUnit: (unit: string) => void;
-  onPick: (pick: { text: string; value: number }) => void;
+  /** The box as it is after a key, another unit or a meaning that was picked. */
+  onBox: (box: BoxText) => void;
   /** What is taken while the box is empty: shown as assumed, with a button that makes it the user's word. */
   assumed?: { text: string; shown: string; basis: string } | undefined;
   /** What the engine says of it. */
@@ -29,35 +28,28 @@ export function QuantityBox({
   unitLabel,
   spec,
   box,
+  onBox,
   assumed,
   complaint,
-  ...on
+  onLeave,
 }: QuantityBoxProps) {
   const [left, setLeft] = useState(false);
   const { units, after } = spec;
+  const { unit } = box;
   const read = readSpec(spec, box);
-  const bad = read.kind === 'ask' || (read.kind === 'error' && left) || complaint !== undefined;
+  const isBad = read.kind === 'ask' || (read.kind === 'error' && left) || complaint !== undefined;
   return (
-    <div className={bad ? 'qty bad' : 'qty'}>
+    <div className={isBad ? 'qty bad' : 'qty'}>
       <label htmlFor={id}>{label}</label>
       <div className="in">
-        <input
-          id={id}
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          spellCheck={false}
-          value={box.text}
-          aria-invalid={bad}
-          aria-describedby={`${id}r ${id}m`}
-          onChange={(e) => on.onText(e.target.value)}
-          onBlur={() => {
+        <QuantityInput
+          {...{ id, unitLabel, units, box, isBad, onBox }}
+          onEnter={() => setLeft(false)}
+          onLeave={() => {
             setLeft(true);
-            on.onLeave?.();
+            onLeave?.();
           }}
-          onFocus={() => setLeft(false)}
         />
-        <UnitOf label={unitLabel} unit={box.unit} units={units} onUnit={on.onUnit} />
         {after !== undefined && <span>{after}</span>}
       </div>
       <p className="read" id={`${id}r`}>
@@ -69,7 +61,7 @@ export function QuantityBox({
         )}
       </p>
       {read.kind === 'blank' && assumed !== undefined && (
-        <button type="button" className="act" onClick={() => on.onText(assumed.text)}>
+        <button type="button" className="act" onClick={() => onBox({ text: assumed.text, unit })}>
           Confirm {assumed.shown}
         </button>
       )}
@@ -78,33 +70,8 @@ export function QuantityBox({
         read={read}
         showErrors={left}
         complaint={complaint}
-        onPick={({ text, value }) => on.onPick({ text, value })}
+        onPick={({ text, value }) => onBox({ text, unit, picked: value })}
       />
     </div>
-  );
-}
-
-/** A menu where there is a choice; a typed unit wins over it. */
-function UnitOf({
-  label,
-  unit,
-  units,
-  onUnit,
-}: {
-  label: string;
-  unit: string;
-  units: readonly string[];
-  onUnit: (unit: string) => void;
-}) {
-  if (units.length === 0) return null;
-  if (units.length === 1) return <span>{unit}</span>;
-  return (
-    <select aria-label={label} value={unit} onChange={(e) => onUnit(e.target.value)}>
-      {units.map((u) => (
-        <option key={u} value={u}>
-          {unitSign(u)}
-        </option>
-      ))}
-    </select>
   );
 }

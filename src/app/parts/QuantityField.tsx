@@ -1,7 +1,9 @@
 import type { Dispatch, ReactNode } from 'react';
 import type { Problem } from '../../problem';
 import { specOf, textOf, type FieldName } from '../ticket/fields';
+import type { BoxText } from '../ticket/readSpec';
 import type { Action } from '../ticket/reducer';
+import type { Word } from '../ticket/said';
 import type { Ticket } from '../ticket/state';
 import { fieldWords, lowerFirst } from '../words/fieldWords';
 import { sayOnPage } from '../words/sayOnPage';
@@ -21,18 +23,23 @@ interface QuantityFieldProps {
 
 /** A box of the ticket. */
 export function QuantityField({ name, label, ticket, dispatch, assumed, problem }: QuantityFieldProps) {
+  const box = textOf(ticket.fields, name);
   return (
     <QuantityBox
       id={fieldId(name)}
       label={label}
       unitLabel={`Unit of ${lowerFirst(fieldWords(name))}`}
       spec={specOf(name)}
-      box={textOf(ticket.fields, name)}
-      onText={(text) => dispatch({ do: 'type', field: name, text })}
-      onUnit={(unit) => dispatch({ do: 'unit', field: name, unit })}
-      onPick={({ text, value }) => dispatch({ do: 'pick', field: name, text, value })}
+      box={box}
+      onBox={(next) => dispatch(wordOf(name, box.unit, next))}
       assumed={assumed}
       complaint={problem === undefined ? undefined : sayOnPage(problem)}
     />
   );
+}
+
+/** What was said with it: text, another unit than before, or one of several meanings. */
+function wordOf(field: FieldName, unitBefore: string, { text, unit, picked }: BoxText): Word {
+  if (picked !== undefined) return { do: 'pick', field, text, value: picked };
+  return unit === unitBefore ? { do: 'type', field, text } : { do: 'unit', field, unit };
 }

@@ -1,7 +1,6 @@
-import type { Saving } from '../../store';
 import type { Step } from '../route';
 import type { StepMark } from '../ticket/steps';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { Link } from './Link';
 import { MarkShape, type Mark } from './StatusMark';
 
@@ -14,33 +13,28 @@ const WORDS: Record<Mark, string> = {
   fine: 'ready',
 };
 
-const KEPT: Record<Saving['state'], string> = {
-  kept: 'All is kept.',
-  keeping: 'Being kept …',
-  failed: 'The last change is not kept.',
-};
-
 interface RailProps {
   steps: readonly StepMark[];
   at: Step;
-  way: Way;
+  nav: Nav;
   piece: string;
-  kept: Saving;
+  /** Whether what is said is kept. */
+  kept: string;
 }
 
-export function Rail({ steps, at, way, piece, kept }: RailProps) {
+export function Rail({ steps, at, nav, piece, kept }: RailProps) {
   return (
     <nav className="stub" aria-label="Ticket">
       <div className="top">
         <p className="shop">
-          <Link way={way} to={{ at: 'shelf' }} className="act">
+          <Link nav={nav} to={{ at: 'shelf' }} className="act">
             Back to the Shelf
           </Link>
         </p>
         <ol className="rail">
           {steps.map(({ step, name, mark }) => (
             <li key={step}>
-              <Link way={way} to={{ at: step, piece }} current={at === step}>
+              <Link nav={nav} to={{ at: step, piece }} current={at === step}>
                 <MarkShape mark={mark} />
                 <span className="nm">{name}</span>
                 <span className="st">{WORDS[mark]}</span>
@@ -48,7 +42,7 @@ export function Rail({ steps, at, way, piece, kept }: RailProps) {
             </li>
           ))}
         </ol>
-        <p className="kept">{KEPT[kept.state]}</p>
+        <p className="kept">{kept}</p>
       </div>
     </nav>
   );

@@ -1,7 +1,7 @@
-import { useId } from 'react';
 import { POUR_RULES } from '../../yield';
 import type { BatchProps } from '../batch/batchProps';
 import { SelectField } from '../parts/SelectField';
+import { TextField } from '../parts/TextField';
 import { colorFields } from '../ticket/madeFields';
 import { DROPS_WEIGHED } from '../ticket/pourFields';
 import { MOST_COLORS } from '../ticket/pourState';
@@ -19,10 +19,10 @@ export function ColorForm(props: BatchProps) {
         return (
           <fieldset key={row} className="fields">
             <legend className="sr">Color {row + 1}</legend>
-            <ColorName
-              row={row}
-              name={name}
-              onName={(text) => dispatch({ do: 'color', row, color: { name: text } })}
+            <TextField
+              label={`Name of color ${row + 1}`}
+              text={name}
+              onText={(text) => dispatch({ do: 'color', row, color: { name: text } })}
             />
             <PourField of={props} name={fields.share} label={`Share of color ${row + 1}`} />
             <SelectField
@@ -53,24 +53,5 @@ export function ColorForm(props: BatchProps) {
         </div>
       )}
     </>
-  );
-}
-
-function ColorName({ row, name, onName }: { row: number; name: string; onName: (name: string) => void }) {
-  const id = useId();
-  return (
-    <div className="qty">
-      <label htmlFor={id}>Name of color {row + 1}</label>
-      <div className="in">
-        <input
-          id={id}
-          className="w"
-          type="text"
-          autoComplete="off"
-          value={name}
-          onChange={(e) => onName(e.target.value)}
-        />
-      </div>
-    </div>
   );
 }

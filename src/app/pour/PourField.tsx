@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { numberText } from '../../units';
+import { unitSign } from '../../words/unitSign';
 import { QuantityField } from '../parts/QuantityField';
 import type { BatchProps } from '../batch/batchProps';
 import { specOf, type FieldName } from '../ticket/fields';
@@ -34,6 +35,6 @@ function typedAs(
   const { kind } = specOf(name);
   const number = kind === 'packFactor' ? value.toFixed(2) : numberText(Number(value.toPrecision(3)));
   const text = kind === 'plain' || unit === '' ? number : `${number} ${unit}`;
-  const shown = unit === '' ? number : `${number} ${unit === 'C' ? '°C' : unit}`;
+  const shown = unit === '' ? number : `${number} ${unitSign(unit)}`;
   return { text, shown, basis: from };
 }

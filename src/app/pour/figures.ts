@@ -1,4 +1,3 @@
-import { formatQuantity } from '../../units';
 import { amount } from '../../words/sentence';
 
 /** "21 to 31". */
@@ -6,10 +5,6 @@ export const between = ({ low, high }: { low: number; high: number }, digits = 2
   const [from, to] = [amount(low, digits), amount(high, digits)];
   return from === to ? from : `${from} to ${to}`;
 };
-
-/** "31 °C (87.8 °F)". */
-export const warmthWords = (tempC: number): string =>
-  formatQuantity('temperature', Number(tempC.toFixed(1))).replaceAll(/ ([CF])/g, ' °$1');
 
 /** Times as a clock on the wall tells them: minutes up to two hours. */
 export const minutesWords = (min: number): string =>

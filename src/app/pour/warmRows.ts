@@ -1,7 +1,8 @@
+import { formatTemperature } from '../../units';
 import type { PourOnPage } from '../../worker/pour';
 import type { Estimate } from '../../estimate';
 import type { FigureRow } from '../parts/FigureTable';
-import { minutesWords, warmthWords } from './figures';
+import { minutesWords } from './figures';
 
 const range = ({ low, high }: Estimate): string => `${minutesWords(low)} to ${minutesWords(high)}`;
 
@@ -21,7 +22,7 @@ export function warmRows({ warmUp, coolDown, contactC }: PourOnPage['warmth']): 
             value: minutesWords(warmUp.deepFaceMin.value),
             where: range(warmUp.deepFaceMin),
           },
-          { name: 'Its surface is then at', value: warmthWords(warmUp.surfaceAtEndC.value) },
+          { name: 'Its surface is then at', value: formatTemperature(warmUp.surfaceAtEndC.value) },
         ]),
     ...(coolDown === undefined
       ? []
@@ -32,6 +33,6 @@ export function warmRows({ warmUp, coolDown, contactC }: PourOnPage['warmth']): 
             where: 'the early end, out in the room',
           },
         ]),
-    ...(contactC === undefined ? [] : [{ name: 'Foam meets it at', value: warmthWords(contactC) }]),
+    ...(contactC === undefined ? [] : [{ name: 'Foam meets it at', value: formatTemperature(contactC) }]),
   ];
 }

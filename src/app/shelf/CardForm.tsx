@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { KeepForm } from '../parts/KeepForm';
 import { useShop } from '../shop/shopContext';
 import { StoreProblem } from '../shop/StoreProblem';
 import { useTrying } from '../shop/useTrying';
@@ -18,33 +19,24 @@ interface CardFormProps {
 export function CardForm({ name, lacks, change, onDone, children }: CardFormProps) {
   const { store } = useShop();
   const { attempt, isBusy, problem } = useTrying();
+  const isNew = name === undefined;
   return (
-    <form
-      className="cardform"
-      aria-label={name === undefined ? 'A new card' : `The card of ${name}`}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (lacks !== undefined || isBusy) return;
+    <KeepForm
+      label={isNew ? 'A new card' : `The card of ${name}`}
+      lacks={lacks}
+      isBusy={isBusy}
+      keep={isNew ? 'Keep this card' : 'Keep the change'}
+      leave={isNew ? 'Keep none' : 'Leave it as it was'}
+      onKeep={() =>
         attempt(async () => {
           await store.changeCore(change);
           onDone();
-        });
-      }}
+        })
+      }
+      onLeave={onDone}
+      trouble={<StoreProblem problem={problem} />}
     >
       {children}
-      <div className="chg">
-        {lacks === undefined ? (
-          <button type="submit" className="act">
-            {name === undefined ? 'Keep this card' : 'Keep the change'}
-          </button>
-        ) : (
-          <span className="note">{lacks}</span>
-        )}
-        <button type="button" className="act" onClick={onDone}>
-          {name === undefined ? 'Keep none' : 'Leave it as it was'}
-        </button>
-      </div>
-      <StoreProblem problem={problem} />
-    </form>
+    </KeepForm>
   );
 }

@@ -69,14 +69,11 @@ export function Cards({ core, undos }: { core: ShopCore; undos: Undos }) {
   );
 }
 
-const metricDensity = (kgM3: number): string =>
-  formatDensity(kgM3).replaceAll('m3', 'm³').replaceAll('ft3', 'ft³');
-
 const foamWords = (card: FoamCard): string =>
-  `Free rise ${metricDensity(card.freeRiseKgM3)}. ${ratioWords(card)}`;
+  `Free rise ${formatDensity(card.freeRiseKgM3)}. ${ratioWords(card)}`;
 
 const siliconeWords = (card: SiliconeCard): string =>
-  `${metricDensity(card.densityKgM3)}. ${siliconeRatioWords(card)}`;
+  `${formatDensity(card.densityKgM3)}. ${siliconeRatioWords(card)}`;
 
 interface RowProps {
   kind: Kind;

@@ -24,10 +24,8 @@ export function KeptBox({ label, unitLabel, spec, kept, onKeep }: KeptBoxProps) 
       unitLabel={unitLabel}
       spec={spec}
       box={box}
-      onText={(text) => type({ text, unit: box.unit })}
-      onUnit={(unit) => type({ text: box.text, unit })}
+      onBox={type}
       onLeave={leave}
-      onPick={({ text, value }) => type({ text, unit: box.unit, picked: value })}
     />
   );
 }

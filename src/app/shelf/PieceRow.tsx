@@ -5,7 +5,7 @@ import { Link } from '../parts/Link';
 import { NameForm } from '../parts/NameForm';
 import type { Step } from '../route';
 import { nextCasting, nextMold } from '../ticket/nextCasting';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { castingCode } from '../words/castingCode';
 import { castingsWords } from './castingState';
 import { moldNote, moldWords } from './moldWords';
@@ -26,7 +26,7 @@ export interface RowVerbs {
 }
 
 interface PieceRowProps extends RowVerbs {
-  way: Way;
+  nav: Nav;
   piece: Piece;
   /** The pours that the shop has written down. */
   book: unknown;
@@ -34,7 +34,7 @@ interface PieceRowProps extends RowVerbs {
   isFirst: boolean;
 }
 
-export function PieceRow({ way, piece, book, isFirst, ...verbs }: PieceRowProps) {
+export function PieceRow({ nav, piece, book, isFirst, ...verbs }: PieceRowProps) {
   const seen = seenSculpt(piece, __APP_VERSION__);
   const next = nextStep(piece, book);
   const { molds } = piece;
@@ -45,7 +45,7 @@ export function PieceRow({ way, piece, book, isFirst, ...verbs }: PieceRowProps)
       </div>
       <div className="what">
         <h2>
-          <Link way={way} to={{ at: next.at, piece: piece.id }}>
+          <Link nav={nav} to={{ at: next.at, piece: piece.id }}>
             {piece.name}
           </Link>
         </h2>
@@ -85,7 +85,7 @@ export function PieceRow({ way, piece, book, isFirst, ...verbs }: PieceRowProps)
             <Of piece={piece} />
           </button>
         ) : (
-          <Link way={way} to={{ at: next.at, piece: piece.id }} className={isFirst ? 'btn' : 'act'}>
+          <Link nav={nav} to={{ at: next.at, piece: piece.id }} className={isFirst ? 'btn' : 'act'}>
             {next.words}
             <Of piece={piece} />
           </Link>

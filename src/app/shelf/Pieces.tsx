@@ -5,12 +5,12 @@ import type { Step } from '../route';
 import { useShop } from '../shop/shopContext';
 import { StoreProblem } from '../shop/StoreProblem';
 import { useTrying } from '../shop/useTrying';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { PieceRow } from './PieceRow';
 import type { Undos } from './useUndos';
 
 /** The pieces, each a row of text with a small outline. */
-export function Pieces({ view, way, undos }: { view: ShopView; way: Way; undos: Undos }) {
+export function Pieces({ view, nav, undos }: { view: ShopView; nav: Nav; undos: Undos }) {
   const { store } = useShop();
   const { attempt, problem } = useTrying();
   const change = async (piece: Piece, how: (piece: Piece) => Piece): Promise<void> =>
@@ -20,7 +20,7 @@ export function Pieces({ view, way, undos }: { view: ShopView; way: Way; undos: 
     onTake: (piece: Piece, how: (piece: Piece) => Piece, at: Step) =>
       attempt(async () => {
         await change(piece, how);
-        way.go({ at, piece: piece.id });
+        nav.go({ at, piece: piece.id });
       }),
     onDelete: (piece: Piece, event: MouseEvent) =>
       attempt(async () => {
@@ -41,7 +41,7 @@ export function Pieces({ view, way, undos }: { view: ShopView; way: Way; undos: 
         {view.pieces.map((piece, i) => (
           <PieceRow
             key={piece.id}
-            way={way}
+            nav={nav}
             piece={piece}
             book={view.core.book}
             isFirst={i === 0}

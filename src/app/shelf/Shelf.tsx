@@ -6,7 +6,7 @@ import { useShop } from '../shop/shopContext';
 import { StoreProblem } from '../shop/StoreProblem';
 import type { KeptSource } from '../ticket/keptSource';
 import { sourceOfFile } from '../ticket/sampleScans';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { Cards } from './Cards';
 import { Pieces } from './Pieces';
 import { RestorePanel } from './RestorePanel';
@@ -14,7 +14,7 @@ import { Safety } from './Safety';
 import { Settings } from './Settings';
 import { ShelfHead } from './ShelfHead';
 import { Stock } from './Stock';
-import { UndoBar } from './UndoBar';
+import { UndoBars } from './UndoBars';
 import { useNewPiece, type NewPiece } from './useNewPiece';
 import { useRestore } from './useRestore';
 import { useSample } from './useSample';
@@ -22,9 +22,9 @@ import { useUndos } from './useUndos';
 import { WorkOut } from './WorkOut';
 
 /** What have we got? */
-export function Shelf({ way }: { way: Way }) {
+export function Shelf({ nav }: { nav: Nav }) {
   const { view, choice } = useShop();
-  const begun = useNewPiece(way);
+  const begun = useNewPiece(nav);
   const restore = useRestore();
   const sample = useSample();
   const undos = useUndos();
@@ -41,7 +41,7 @@ export function Shelf({ way }: { way: Way }) {
     <div className="page wide">
       <main className="ticket" id="main" tabIndex={-1}>
         <ShelfHead
-          way={way}
+          nav={nav}
           isEmpty={isEmpty && choice === 'own'}
           onNew={begun.begin}
           onScan={(file) => begun.beginWith(sourceOfFile(file))}
@@ -51,15 +51,10 @@ export function Shelf({ way }: { way: Way }) {
         <News begun={begun} isFilling={sample.isFilling} />
         <StoreProblem problem={begun.problem ?? sample.problem} />
         <RestorePanel {...restore} />
-        {undos.undos.map((undo) => (
-          <UndoBar key={undo.id} undo={undo} onOver={() => undos.over(undo.id)} />
-        ))}
-        <p className="sr" role="status">
-          {undos.undos.map(({ words }) => `${words} It can be taken back for ten seconds.`).join(' ')}
-        </p>
+        <UndoBars {...undos} />
         {view !== undefined && (
           <>
-            {isEmpty ? !sample.isFilling && <FirstPiece /> : <Pieces {...{ view, way, undos }} />}
+            {isEmpty ? !sample.isFilling && <FirstPiece /> : <Pieces {...{ view, nav, undos }} />}
             <WorkOut pieces={view.pieces} isAtOnce={choice === 'sample'} />
             <Stock core={view.core} pieces={view.pieces} undos={undos} />
             <Cards core={view.core} undos={undos} />

@@ -1,11 +1,11 @@
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { useShop } from '../shop/shopContext';
 import { FileButton } from '../parts/FileButton';
 import { Link } from '../parts/Link';
 import { SCAN_ENDINGS } from './scanNames';
 
 interface ShelfHeadProps {
-  way: Way;
+  nav: Nav;
   /** Then a new piece is the next step, and the one solid button. */
   isEmpty: boolean;
   onNew: () => void;
@@ -15,10 +15,10 @@ interface ShelfHeadProps {
 }
 
 /** Whose shop it is, and what can be begun. */
-export function ShelfHead({ way, isEmpty, onNew, onScan, onBackup, onAfresh }: ShelfHeadProps) {
+export function ShelfHead({ nav, isEmpty, onNew, onScan, onBackup, onAfresh }: ShelfHeadProps) {
   const { view, choice } = useShop();
   const name = view?.core.name ?? '';
-  const goTo = (shop: 'own' | 'sample'): void => way.go({ at: 'shelf' }, shop);
+  const goTo = (shop: 'own' | 'sample'): void => nav.go({ at: 'shelf' }, shop);
   return (
     <header className="head">
       {choice === 'sample' ? (
@@ -32,7 +32,7 @@ export function ShelfHead({ way, isEmpty, onNew, onScan, onBackup, onAfresh }: S
           New piece
         </button>
         <FileButton label="Begin with a scan" accept={SCAN_ENDINGS} onFile={onScan} />
-        <Link way={way} to={{ at: 'shopBook' }} className="act">
+        <Link nav={nav} to={{ at: 'shopBook' }} className="act">
           Open the Book
         </Link>
         <FileButton label="Bring in a backup" accept=".json,application/json" onFile={onBackup} />

@@ -1,8 +1,7 @@
-import { useId, useReducer, useState } from 'react';
-import { CHOICES } from '../../checks';
+import { useReducer, useState } from 'react';
 import type { SiliconeCard } from '../../yield';
+import { SiliconeNameAndCure } from '../mold/SiliconeNameAndCure';
 import { QuantityField } from '../parts/QuantityField';
-import { SelectField } from '../parts/SelectField';
 import { useShop } from '../shop/shopContext';
 import { withSilicone } from '../ticket/moldState';
 import { ticketReducer } from '../ticket/reducer';
@@ -17,11 +16,10 @@ import { KitsLine } from './KitsLine';
 /** A silicone card of the shop: the boxes of Mold, from the data sheet. */
 export function SiliconeCardForm({ name, onDone }: { name: string | undefined; onDone: () => void }) {
   const { view } = useShop();
-  const id = useId();
   const silicones = view?.core.silicones ?? [];
   const [kept] = useState(() => silicones.find((card) => card.name === name));
   const [ticket, dispatch] = useReducer(ticketReducer, kept, ticketOf);
-  const { siliconeName, facts, kits } = ticket.molding;
+  const { siliconeName, kits } = ticket.molding;
   const typed = siliconeName.trim();
   const card = siliconeOnTicket(ticket);
   const said = card?.ok === true ? card.value : undefined;
@@ -49,26 +47,7 @@ export function SiliconeCardForm({ name, onDone }: { name: string | undefined; o
       }
     >
       <div className="fields">
-        <div className="qty">
-          <label htmlFor={id}>Name on the silicone card</label>
-          <div className="in">
-            <input
-              id={id}
-              className="w"
-              type="text"
-              autoComplete="off"
-              value={siliconeName}
-              onChange={(e) => dispatch({ do: 'molding', molding: { siliconeName: e.target.value } })}
-            />
-          </div>
-        </div>
-        <SelectField
-          label="Cure"
-          value={facts.siliconeCure ?? ''}
-          blank="not said"
-          options={CHOICES.siliconeCure.map((value) => ({ value, label: value }))}
-          onChoose={(value) => dispatch({ do: 'fact', fact: 'siliconeCure', value })}
-        />
+        <SiliconeNameAndCure {...fields} />
         <QuantityField name="siliconeDensity" label="Density of the mix" {...fields} />
       </div>
       <div className="fields">

@@ -1,7 +1,8 @@
-import { useId, type MouseEvent } from 'react';
+import { type MouseEvent } from 'react';
 import type { StockPart } from '../../job/stockTotals';
 import type { StockRow } from '../../job/stockRow';
 import type { ShopCore } from '../../store';
+import { DayField } from '../parts/DayField';
 import { typedText } from '../ticket/typedText';
 import { KeptBox } from './KeptBox';
 import { KeptText } from './KeptText';
@@ -87,7 +88,8 @@ function LotFields({
           }
         />
       ))}
-      <DayBox
+      <DayField
+        label="First opened on"
         day={row.openedOn ?? ''}
         note={
           row.openedOn === undefined && row.openedMonths !== undefined
@@ -105,36 +107,6 @@ function LotFields({
 }
 
 const grams = (kg: number | undefined): number | undefined => (kg === undefined ? undefined : 1000 * kg);
-
-function DayBox({
-  day,
-  note,
-  onDay,
-}: {
-  day: string;
-  note: string | undefined;
-  onDay: (day: string) => void;
-}) {
-  const id = useId();
-  return (
-    <div className="qty">
-      <label htmlFor={id}>First opened on</label>
-      <div className="in">
-        <input
-          id={id}
-          type="date"
-          className="day"
-          value={day}
-          aria-describedby={`${id}n`}
-          onChange={(e) => onDay(e.target.value)}
-        />
-      </div>
-      <p className="read" id={`${id}n`}>
-        {note}
-      </p>
-    </div>
-  );
-}
 
 /** The row with another value, or without it. */
 function without<K extends keyof StockRow>(row: StockRow, key: K, value: StockRow[K] | undefined): StockRow {

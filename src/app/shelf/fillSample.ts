@@ -1,7 +1,7 @@
 import { SAMPLE_ROWS } from '../../job/sampleBook';
 import { SAMPLE_SHOP } from '../../job/sampleShop';
-import type { Problem } from '../../problem';
-import { keepScanAside, putInstead, type Store } from '../../store';
+import { finding, type Problem } from '../../problem';
+import { keepScanAside, putInstead, type ShopStore } from '../../store';
 import { localDay } from '../ticket/localDay';
 import { SAMPLE_SCANS } from '../ticket/sampleScans';
 import { samplePieces } from './samplePieces';
@@ -10,15 +10,18 @@ import { samplePieces } from './samplePieces';
  * Puts the invented shop in the place of all that the store keeps; why not, where it cannot be kept. The scans come with the
  * page: nothing is loaded from elsewhere.
  */
-export async function fillSample(store: Store): Promise<Problem | undefined> {
+export async function fillSample(store: ShopStore): Promise<Problem | undefined> {
+  const { database } = store;
+  if (database === undefined)
+    return finding('STORE_REFUSED', 'stop', { why: 'the sample shop needs a store' });
   const pieces = samplePieces(localDay(new Date()));
   for (const { name, url } of SAMPLE_SCANS) {
     if (!pieces.some(({ sculpt }) => sculpt.scan === name)) continue;
-    const problem = await keepScanAside(store.name, { id: name, name, file: await fetched(url) });
+    const problem = await keepScanAside(store, { id: name, name, file: await fetched(url) });
     if (problem !== undefined) return problem;
   }
   const { pieces: _pieces, scans: _scans, ...core } = SAMPLE_SHOP;
-  await putInstead(store.database, { core: { ...core, book: SAMPLE_ROWS }, pieces });
+  await putInstead(database, { core: { ...core, book: SAMPLE_ROWS }, pieces });
   return undefined;
 }
 

@@ -5,7 +5,7 @@ import { useShop } from '../shop/shopContext';
 import { viewNow } from '../shop/viewNow';
 import type { KeptSource } from '../ticket/keptSource';
 import { localDay } from '../ticket/localDay';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { freeName, NEW_NAME, nameOf } from './pieceNames';
 import { isScanName, SCAN_KINDS } from './scanNames';
 
@@ -21,7 +21,7 @@ export interface NewPiece {
   problem: Problem | undefined;
 }
 
-export function useNewPiece(way: Way): NewPiece {
+export function useNewPiece(nav: Nav): NewPiece {
   const { store, askToPersist } = useShop();
   const [note, setNote] = useState<string>();
   const [refused, setRefused] = useState<string>();
@@ -36,9 +36,9 @@ export function useNewPiece(way: Way): NewPiece {
       const piece = newPiece({ name: freeName(name, taken), today: localDay(now), core });
       const sculpt = scan === undefined ? piece.sculpt : { ...piece.sculpt, scan };
       await store.addPiece({ ...piece, begunAtMs: now.getTime(), sculpt });
-      way.go({ at: 'measure', piece: piece.id });
+      nav.go({ at: 'measure', piece: piece.id });
     },
-    [store, way],
+    [store, nav],
   );
 
   const run = useCallback((words: string, work: () => Promise<void>): void => {
@@ -58,7 +58,7 @@ export function useNewPiece(way: Way): NewPiece {
         if (!isScanName(source.name))
           return setRefused(`${source.name} is no scan: choose an ${SCAN_KINDS} file.`);
         const id = newId();
-        const kept = await keepScanAside(store.name, { id, name: source.name, file: await source.bytes() });
+        const kept = await keepScanAside(store, { id, name: source.name, file: await source.bytes() });
         if (kept !== undefined) return setProblem(kept);
         askToPersist();
         await add(nameOf(source.name), id);

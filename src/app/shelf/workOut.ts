@@ -1,5 +1,5 @@
 import type { Piece } from '../../job/piece';
-import { readScanAside, type Store } from '../../store';
+import { readScanAside, type ShopStore } from '../../store';
 import { createEngine, type Engine } from '../../worker/engine';
 import { askEngine, spawnWorker } from '../ticket/askEngine';
 import { asksOf } from '../ticket/asks';
@@ -16,7 +16,11 @@ const SHOWN: readonly JobName[] = ['size', 'pour', 'picture'];
 const MOST_ROUNDS = 9;
 
 /** Works out size, outline and grams of the pieces, one after the other, as their tickets would, and keeps them. */
-export async function workOut(store: Store, pieces: readonly Piece[], signal: AbortSignal): Promise<void> {
+export async function workOut(
+  store: ShopStore,
+  pieces: readonly Piece[],
+  signal: AbortSignal,
+): Promise<void> {
   const engine = createEngine(spawnWorker, () => undefined);
   signal.addEventListener('abort', () => engine.close());
   try {
@@ -30,9 +34,9 @@ export async function workOut(store: Store, pieces: readonly Piece[], signal: Ab
   }
 }
 
-async function workedOut(store: Store, piece: Piece, engine: Engine): Promise<Piece> {
+async function workedOut(store: ShopStore, piece: Piece, engine: Engine): Promise<Piece> {
   const { scan: id } = piece.sculpt;
-  const scan = id === undefined ? undefined : await readScanAside(store.name, id);
+  const scan = id === undefined ? undefined : await readScanAside(store, id);
   if (id === undefined || scan === undefined) return piece;
   const { name, file } = scan;
   const source: KeptSource = { id, name, isKept: true, bytes: () => Promise.resolve(file) };

@@ -1,6 +1,5 @@
 import { lazy, Suspense, useEffect, type ComponentType, type Dispatch } from 'react';
 import { ClockRuns } from '../bench/ClockRuns';
-import { useUpdateHold } from '../offline/useUpdateHold';
 import { Busy } from '../parts/Busy';
 import { FaultBoundary } from '../parts/FaultBoundary';
 import { Head } from '../parts/Head';
@@ -12,22 +11,23 @@ import type { Step } from '../route';
 import { PastPoursFold } from '../shelf/PastPours';
 import { useShop } from '../shop/shopContext';
 import { useUnitMemory } from '../shop/useUnitMemory';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import type { Piece } from '../../job/piece';
 import type { Problem } from '../../problem';
-import type { Saving } from '../../store';
+import type { Saving, ShopStore } from '../../store';
+import { KEPT_BY_PAGE } from '../../words/storeWords';
 import { KeepTrouble } from './KeepTrouble';
 import { SaidAloud } from './SaidAloud';
 import { stepsOf, STEP_NAMES } from './steps';
 import type { Action } from './reducer';
 import type { Ticket } from './state';
-import { useAskBeforeLeaving } from './useAskBeforeLeaving';
 import { useNamedByScan } from './useNamedByScan';
 import { useEngine, type Bench } from './useEngine';
 import { useScanKept } from './useScanKept';
 import { useSeen } from './useSeen';
 import { useTicket, type KeptTicket } from './useTicket';
 import { useUndoKeys } from './useUndoKeys';
+import { useUnkept } from './useUnkept';
 
 interface ScreenProps {
   ticket: Ticket;
@@ -36,7 +36,7 @@ interface ScreenProps {
   piece: Piece;
   /** Changes what is not said on the ticket: what was done at the bench, the casting in hand. */
   change: KeptTicket['change'];
-  way: Way;
+  nav: Nav;
 }
 
 /** Loaded when first shown, and fetched ahead while the page is idle. */
@@ -56,7 +56,7 @@ const SCREENS = {
 };
 
 /** One piece's ticket: the steps at the left, and one of them. */
-export function TicketPage({ way, piece: id, at }: { way: Way; piece: string; at: Step }) {
+export function TicketPage({ nav, piece: id, at }: { nav: Nav; piece: string; at: Step }) {
   const shop = useShop();
   const kept = useTicket(shop.store, id);
   const { piece, ticket } = kept;
@@ -74,8 +74,7 @@ export function TicketPage({ way, piece: id, at }: { way: Way; piece: string; at
   useFileDrop(at === 'bench' ? leaveIt : bench.open);
   useUndoKeys(dispatch);
   const saving = together(kept.saving, scan);
-  useAskBeforeLeaving(saving.state !== 'kept');
-  useUpdateHold(saving.state !== 'kept');
+  useUnkept(ticket, saving, id);
   useTitle(`${STEP_NAMES[at]}: ${piece?.name ?? 'a piece'}`);
   useLoadAhead();
   const Screen = SCREENS[at];
@@ -87,7 +86,7 @@ export function TicketPage({ way, piece: id, at }: { way: Way; piece: string; at
   const screen = piece !== undefined && (
     <FaultBoundary key={at}>
       <Suspense fallback={<p className="then">Loading …</p>}>
-        <Screen {...{ ticket, dispatch, bench, piece, way }} change={kept.change} />
+        <Screen {...{ ticket, dispatch, bench, piece, nav }} change={kept.change} />
       </Suspense>
     </FaultBoundary>
   );
@@ -105,17 +104,23 @@ export function TicketPage({ way, piece: id, at }: { way: Way; piece: string; at
   return (
     <>
       <div className="page">
-        <Rail steps={stepsOf(ticket, piece, shop.view?.core)} at={at} way={way} piece={id} kept={saving} />
+        <Rail
+          steps={stepsOf(ticket, piece, shop.view?.core)}
+          at={at}
+          nav={nav}
+          piece={id}
+          kept={keptWords(saving, shop.store)}
+        />
         <main className="ticket" id="main" tabIndex={-1}>
           <Head {...{ ticket, dispatch, at, piece }} onRename={kept.change} />
           <KeepTrouble problems={problems} onAgain={canTryAgain(saving, problems) ? keepNow : undefined} />
           {piece !== undefined && (
             <>
-              <ClockRuns piece={piece} change={kept.change} way={way} />
+              <ClockRuns piece={piece} change={kept.change} nav={nav} />
               <Busy ticket={ticket} bench={bench} at={at} />
               {at === 'batch' && <PastPoursFold piece={piece} onTake={kept.change} />}
               {screen}
-              <Next at={at} way={way} piece={id} ticket={ticket} />
+              <Next at={at} nav={nav} piece={id} ticket={ticket} />
             </>
           )}
         </main>
@@ -124,6 +129,16 @@ export function TicketPage({ way, piece: id, at }: { way: Way; piece: string; at
     </>
   );
 }
+
+const KEPT: Readonly<Record<Saving['state'], string>> = {
+  kept: 'All is kept.',
+  keeping: 'Being kept …',
+  failed: 'The last change is not kept.',
+};
+
+/** Never that it is kept where it goes with the page. */
+const keptWords = ({ state }: Saving, { keeps }: Pick<ShopStore, 'keeps'>): string =>
+  keeps === 'page' && state !== 'failed' ? KEPT_BY_PAGE : KEPT[state];
 
 /** At the bench nobody opens another scan: a file dropped by mistake changes nothing. */
 const leaveIt = (): void => undefined;

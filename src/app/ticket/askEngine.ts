@@ -1,10 +1,15 @@
-import type { Ended, Engine } from '../../worker/engine';
+import type { Ended, Engine, WorkerLike } from '../../worker/engine';
+import { watchedWorker } from '../../worker/lifeline';
 import type { Answers } from '../../worker/protocol';
 import type { Ask } from './asks';
 import type { JobName } from './reducer';
 
-export const spawnWorker = (): Worker =>
-  new Worker(new URL('../../worker/engine.worker.ts', import.meta.url), { type: 'module' });
+export const spawnWorker = (): WorkerLike =>
+  watchedWorker(
+    new Worker(new URL('../../worker/engine.worker.ts', import.meta.url), { type: 'module' }),
+    // On plain http there are none, whatever the types say.
+    navigator.locks,
+  );
 
 /** Asks what the ticket wants to know. */
 export function askEngine(engine: Engine, request: Ask['request']): Promise<Ended<Answers[JobName]>> {

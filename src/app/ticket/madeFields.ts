@@ -1,4 +1,5 @@
 import { MOLD_TYPES, type MoldParameter, type MoldType } from '../../geometry';
+import { unitSign } from '../../words/unitSign';
 import { JACKET_MATERIALS, MOLDMAKING_BOUNDS, type JacketParameter } from '../../yield';
 import type { FieldSpec } from './fieldSpec';
 import { DROPS_WEIGHED } from './pourFields';
@@ -128,6 +129,6 @@ function specOfJacket({ key, rule }: JacketParameter): FieldSpec {
     kind: 'plain',
     units: [],
     ...zero,
-    ...(rule.unit === '' ? {} : { after: rule.unit.replace('m2', 'm²') }),
+    ...(rule.unit === '' ? {} : { after: unitSign(rule.unit) }),
   };
 }

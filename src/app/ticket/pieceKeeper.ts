@@ -1,7 +1,7 @@
 import { isSame } from '../../job/json';
 import type { Piece } from '../../job/piece';
 import { finding, type Problem } from '../../problem';
-import { createSaver, storeProblem, type Saving, type Store } from '../../store';
+import { createSaver, storeProblem, type Saving, type ShopStore } from '../../store';
 import { pieceWith, wordsOfPiece } from './record';
 import type { Action } from './reducer';
 import { isSameWords, wordsOf, type Words } from './words';
@@ -40,7 +40,7 @@ export function createPieceKeeper({
   dispatch,
   tell,
 }: {
-  store: Pick<Store, 'piece' | 'savePiece' | 'addPiece'>;
+  store: Pick<ShopStore, 'piece' | 'savePiece' | 'addPiece'>;
   id: string;
   dispatch: (action: Action) => void;
   tell: Told;

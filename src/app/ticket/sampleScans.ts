@@ -68,5 +68,6 @@ export const sourceOfSample = ({ name, url }: SampleScan): KeptSource => ({
 export const sourceOfFile = (file: File): KeptSource => ({
   id: newId(),
   name: file.name,
+  byteCount: file.size,
   bytes: () => file.arrayBuffer(),
 });

@@ -16,16 +16,18 @@ export function scaleWishOf(ticket: Ticket): ScaleWish {
   return { ...first.wish, second, scaleBy: isSecond ? secondBy : first.by! };
 }
 
-function firstOf({ scaleWay, along, fileUnit, fields }: Ticket): {
+interface First {
   wish: Pick<SizeWish, 'taped' | 'fileUnit'>;
   by: ScaleMeasure | undefined;
-} {
-  if (scaleWay === 'unit') return fileUnit === undefined ? NOTHING : { wish: { fileUnit }, by: 'file unit' };
-  const lengthMm = valueOf('tape', fields.tape);
-  return lengthMm === undefined ? NOTHING : { wish: { taped: { along, lengthMm } }, by: along };
 }
 
-const NOTHING = { wish: {}, by: undefined };
+function firstOf({ scaleWay, along, fileUnit, fields, scan }: Ticket): First {
+  // Where nothing is said, a file that states its unit is taken by its word.
+  const unsaid: First = { wish: {}, by: scan?.opened.ownUnit === undefined ? undefined : 'own unit' };
+  if (scaleWay === 'unit') return fileUnit === undefined ? unsaid : { wish: { fileUnit }, by: 'file unit' };
+  const lengthMm = valueOf('tape', fields.tape);
+  return lengthMm === undefined ? unsaid : { wish: { taped: { along, lengthMm } }, by: along };
+}
 
 /** The distance that was chosen to check the first; none while it is the same side. */
 export const secondByOf = ({ measuring: { secondBy }, scaleWay, along }: Ticket): SecondBy | undefined =>

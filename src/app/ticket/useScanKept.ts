@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { bad, type Problem } from '../../problem';
-import { keepScanAside, readScanAside, storeProblem, type Store } from '../../store';
+import { keepScanAside, readScanAside, storeProblem, type ShopStore } from '../../store';
 import type { KeptSource } from './keptSource';
 import type { Action } from './reducer';
 import type { Ticket } from './state';
@@ -20,7 +20,7 @@ export function useScanKept({
   dispatch,
   bench,
 }: {
-  store: Store;
+  store: ShopStore;
   ticket: Ticket;
   dispatch: Dispatch<Action>;
   bench: Bench;
@@ -43,7 +43,7 @@ export function useScanKept({
   useEffect(() => {
     if (wanted === undefined) return;
     let isOver = false;
-    readScanAside(store.name, wanted).then(
+    readScanAside(store, wanted).then(
       (found) => {
         if (isOver) return;
         if (found === undefined) return dispatch(goneAction(wanted));
@@ -70,16 +70,16 @@ export function useScanKept({
   };
 }
 
-async function keep(store: Store, source: KeptSource & { id: string }): Promise<Problem | undefined> {
+async function keep(store: ShopStore, source: KeptSource & { id: string }): Promise<Problem | undefined> {
   const { id, name } = source;
-  return keepScanAside(store.name, { id, name, file: await source.bytes() });
+  return keepScanAside(store, { id, name, file: await source.bytes() });
 }
 
 /** The file that was just read; whoever takes it takes it away, so after that it is read again. */
-function bytesOf(store: Store, id: string, file: ArrayBuffer): () => Promise<ArrayBuffer> {
+function bytesOf(store: ShopStore, id: string, file: ArrayBuffer): () => Promise<ArrayBuffer> {
   let fresh: ArrayBuffer | undefined = file;
   return async () => {
-    const bytes = fresh ?? (await readScanAside(store.name, id))?.file;
+    const bytes = fresh ?? (await readScanAside(store, id))?.file;
     fresh = undefined;
     if (bytes === undefined) throw new Error('the scan is no longer kept');
     return bytes;

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useReducer, useState, type Dispatch } from 'react';
 import type { Piece } from '../../job/piece';
 import type { Problem } from '../../problem';
-import { storeProblem, type Saving, type Store } from '../../store';
+import { storeProblem, type Saving, type ShopStore } from '../../store';
 import { createPieceKeeper } from './pieceKeeper';
 import { ticketReducer, type Action } from './reducer';
 import { newTicket, type Ticket } from './state';
@@ -21,7 +21,7 @@ export interface KeptTicket {
 }
 
 /** Reads the piece, keeps every change as it is made, and takes up what another tab has kept. */
-export function useTicket(store: Store, id: string): KeptTicket {
+export function useTicket(store: ShopStore, id: string): KeptTicket {
   const [ticket, dispatch] = useReducer(ticketReducer, undefined, newTicket);
   const [piece, setPiece] = useState<Piece>();
   const [saving, setSaving] = useState<Saving>({ state: 'kept' });

@@ -1,7 +1,7 @@
-import { useId } from 'react';
 import type { PourRow } from '../../job/book';
 import type { Answers, WeighState } from '../../job/weighState';
 import { formatGrams, formatVolume } from '../../units';
+import { DayField } from '../parts/DayField';
 import { BOX_WORDS } from '../words/weighWords';
 import { MarkShape } from '../parts/StatusMark';
 import { Letter } from '../parts/Letter';
@@ -30,7 +30,6 @@ const FROM = {
 export function GoesIn({ now, state, planned, known, onSay, onAnswer }: GoesInProps) {
   const { read, stepG, draft, asks } = now;
   const { parts, unread } = read;
-  const id = useId();
   const grams = (massG: number): string => formatGrams(massG, stepG);
   const facts = [
     draft.foam,
@@ -42,18 +41,11 @@ export function GoesIn({ now, state, planned, known, onSay, onAnswer }: GoesInPr
   return (
     <section className="goesin" aria-label="What else goes in">
       <h2>What else goes in</h2>
-      <div className="qty">
-        <label htmlFor={id}>Day of the pour</label>
-        <div className="in">
-          <input
-            id={id}
-            type="date"
-            className="day"
-            value={draft.day ?? ''}
-            onChange={(e) => onSay({ day: e.target.value === '' ? undefined : e.target.value })}
-          />
-        </div>
-      </div>
+      <DayField
+        label="Day of the pour"
+        day={draft.day ?? ''}
+        onDay={(day) => onSay({ day: day === '' ? undefined : day })}
+      />
       {facts.length > 0 && <p>{facts.join(', ')}.</p>}
       {planned === undefined && (
         <p className="note quiet">

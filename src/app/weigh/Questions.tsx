@@ -77,8 +77,8 @@ function Missing({ state, units, cavityCm3, onSay, onUnit }: QuestionsProps) {
   const id = useId();
   const box = missingBox(state.missing, units);
   const cm3 = missingCm3(box, cavityCm3);
-  const say = (missing: WeighState['missing']): void => onSay({ missing });
   const isShare = missingSpec(box).kind === 'share';
+  const shown = isShare ? { ...box, unit: '%' } : box;
   return (
     <div className="missing">
       <QuantityBox
@@ -86,13 +86,12 @@ function Missing({ state, units, cavityCm3, onSay, onUnit }: QuestionsProps) {
         label="What is missing, about?"
         unitLabel="Unit of what is missing"
         spec={missingSpec(box)}
-        box={isShare ? { ...box, unit: '%' } : box}
-        onText={(text) => say({ text, unit: box.unit })}
-        onUnit={(unit) => {
-          say({ text: box.text, unit });
-          onUnit(unit);
+        box={shown}
+        onBox={(next) => {
+          const isSame = next.unit === shown.unit;
+          onSay({ missing: isSame ? { ...next, unit: box.unit } : next });
+          if (!isSame) onUnit(next.unit);
         }}
-        onPick={({ text, value }) => say({ text, unit: box.unit, picked: value })}
         complaint={
           cm3 !== undefined && cavityCm3 !== undefined && cm3 > cavityCm3
             ? {

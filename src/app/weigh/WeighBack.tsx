@@ -8,7 +8,7 @@ import { MarkShape } from '../parts/StatusMark';
 import { rememberUnit } from '../shop/rememberUnit';
 import { useShop } from '../shop/shopContext';
 import type { KeptTicket } from '../ticket/useTicket';
-import type { Way } from '../useRoute';
+import type { Nav } from '../useRoute';
 import { castingCode } from '../words/castingCode';
 import { Balance } from './Balance';
 import { rowOfCasting } from './bookOfCasting';
@@ -28,7 +28,7 @@ export interface WeighBackProps {
   /** That was poured, by its id; else the one in hand. */
   casting?: string;
   change: KeptTicket['change'];
-  way: Way;
+  nav: Nav;
   /** Of that casting as the ticket stands. */
   planned: PlannedPour | undefined;
   bench: AtBench;
@@ -50,7 +50,7 @@ function WeighSheet({
   piece,
   casting,
   change,
-  way,
+  nav,
   planned,
   bench,
   back,
@@ -73,7 +73,7 @@ function WeighSheet({
     stepG: core.scale?.stepG,
   };
   const now = weighNow(state, facts, core);
-  const onWritten = useCallback(() => way.go({ at: 'book', piece: piece.id }), [way, piece.id]);
+  const onWritten = useCallback(() => nav.go({ at: 'book', piece: piece.id }), [nav, piece.id]);
   const { write, isBusy, problem } = useWriting(store, change, onWritten);
   const say = (more: Answers): void => set((before) => ({ ...before, ...more }));
   const rows = {

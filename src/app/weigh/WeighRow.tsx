@@ -2,8 +2,8 @@ import { useEffect, useState, type ReactNode } from 'react';
 import type { WeighBox } from '../../job/weighState';
 import type { SavedField } from '../../job/piece';
 import { FieldMessage } from '../parts/FieldMessage';
+import { QuantityInput } from '../parts/QuantityInput';
 import type { BoxText } from '../ticket/readSpec';
-import { unitSign } from '../words/unitSign';
 import { BOX_SPECS, readBox } from './weighBoxes';
 
 interface WeighRowProps {
@@ -26,8 +26,7 @@ interface WeighRowProps {
 const PAUSE_MS = 700;
 
 /** One weight or temperature: what it is, a box that can be hit with a glove on, and that nobody weighed it. */
-export function WeighRow(props: WeighRowProps) {
-  const { name, label, hint, box, notWords, onBox, unit, children } = props;
+export function WeighRow({ name, label, hint, box, notWords, onBox, onUnit, unit, children }: WeighRowProps) {
   const [left, setLeft] = useState(false);
   const [isTyping, setTyping] = useState(false);
   /** What stood there when it was said that nobody weighed it: it comes back with the same press. */
@@ -48,26 +47,23 @@ export function WeighRow(props: WeighRowProps) {
         <b>{label}</b> <span>{hint}</span>
       </label>
       <div className="in">
-        <input
+        <QuantityInput
           id={id}
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          spellCheck={false}
-          value={text.text}
-          aria-invalid={isBad}
-          aria-describedby={`${id}r ${id}m`}
-          onChange={(e) => {
+          unitLabel={`Unit of ${label.toLowerCase()}`}
+          units={BOX_SPECS[name].units}
+          box={text}
+          isBad={isBad}
+          onBox={(next) => {
+            if (next.unit !== text.unit) return onUnit(next.unit);
             setTyping(true);
-            onBox({ text: e.target.value, unit: text.unit });
+            onBox(next);
           }}
-          onBlur={() => {
+          onLeave={() => {
             setLeft(true);
             setTyping(false);
           }}
-          onFocus={() => setLeft(false)}
+          onEnter={() => setLeft(false)}
         />
-        <UnitMenu {...props} unit={text.unit} />
       </div>
       <button
         type="button"
@@ -99,21 +95,5 @@ export function WeighRow(props: WeighRowProps) {
         {!isTyping && children}
       </div>
     </div>
-  );
-}
-
-function UnitMenu({ name, label, unit, onUnit }: WeighRowProps) {
-  return (
-    <select
-      aria-label={`Unit of ${label.toLowerCase()}`}
-      value={unit}
-      onChange={(e) => onUnit(e.target.value)}
-    >
-      {BOX_SPECS[name].units.map((one) => (
-        <option key={one} value={one}>
-          {unitSign(one)}
-        </option>
-      ))}
-    </select>
   );
 }

@@ -3,7 +3,7 @@ import type { WeighBox, WeighState } from '../../job/weighState';
 import { formatGrams } from '../../units';
 import { BOX_WORDS } from '../words/weighWords';
 import { SlipQuestion } from './SlipQuestion';
-import { BOX_SPECS, boxOf, degrees, unitKey, type AtBench, type UnitMemory } from './weighBoxes';
+import { BOX_SPECS, boxOf, temperatureText, unitKey, type AtBench, type UnitMemory } from './weighBoxes';
 import type { WeighNow } from './weighNow';
 import { WeighRow } from './WeighRow';
 
@@ -74,7 +74,7 @@ function textIn(
   unit: string,
 ): string {
   const atC = name === 'room' ? bench.roomC : name === 'mold' ? bench.moldC : undefined;
-  if (atC !== undefined && boxes[name] === undefined) return degrees(atC, unit);
+  if (atC !== undefined && boxes[name] === undefined) return temperatureText(atC, unit);
   return box === 'not' ? '' : box.text;
 }
 
@@ -83,5 +83,5 @@ function fromBench(name: WeighBox, bench: AtBench, { stepG, draft }: WeighNow, u
   if (name === 'mixed' && bench.aG !== undefined && bench.bG !== undefined)
     return `; ${formatGrams(bench.aG + bench.bG + (draft.colorG ?? 0), stepG)} at the bench`;
   const atC = name === 'room' ? bench.roomC : name === 'mold' ? bench.moldC : undefined;
-  return atC === undefined ? '' : `; ${degrees(atC, unit)} from the bench`;
+  return atC === undefined ? '' : `; ${temperatureText(atC, unit)} from the bench`;
 }

@@ -1,7 +1,6 @@
 import type { PourRow } from '../../job/book';
-import { formatGrams } from '../../units';
+import { formatGrams, formatTemperature } from '../../units';
 import { BOOK_FIELDS } from '../../words/bookFields';
-import { degrees } from './weighBoxes';
 
 const WEIGHTS = ['mixedG', 'residueG', 'trimG', 'castingG'] as const;
 const WARMTHS = ['roomC', 'moldC'] as const;
@@ -20,6 +19,8 @@ export function bookDiffers(known: PourRow, draft: Omit<PourRow, 'id'>, stepG: n
   };
   return [
     ...WEIGHTS.filter(isOther).map((field) => `${BOOK_FIELDS[field]} ${formatGrams(known[field]!, stepG)}`),
-    ...WARMTHS.filter(isOther).map((field) => `${BOOK_FIELDS[field]} ${degrees(known[field]!, 'C')} °C`),
+    ...WARMTHS.filter(isOther).map(
+      (field) => `${BOOK_FIELDS[field]} ${formatTemperature(known[field]!, 'metric')}`,
+    ),
   ];
 }

@@ -1,22 +1,17 @@
 import type { AskedField, PourRow } from '../../job/book';
+import type { BenchPlan } from '../../job/benchState';
 import { WEIGH_BOXES, type WeighBox, type WeighState } from '../../job/weighState';
 import { RULES } from '../../yield';
 import { scaleReadingUG } from '../../yield/scaleCheck';
 import { voidWords } from '../words/weighPlaces';
 import { boxOf, missingBox, missingCm3, readBox, type AtBench, type UnitMemory } from './weighBoxes';
 
-/** Of the casting in hand as the ticket stands. */
-export interface PlannedPour {
-  partAG: number;
-  partBG: number;
-  totalG: number;
-  stepG: number;
-  packFactor: number;
-  cavityCm3?: number;
-  /** Weighed in beside A and B, which `totalG` is the sum of. */
-  colorG?: number;
+/** What a weigh-back takes from the plan of its casting; the color is weighed in beside A and B, which `totalG` is the sum of. */
+export interface PlannedPour extends Pick<
+  BenchPlan,
+  'partAG' | 'partBG' | 'totalG' | 'stepG' | 'packFactor' | 'cavityCm3' | 'colorG'
+> {
   foam?: string;
-  lot?: string;
 }
 
 /** What is known besides what stands in the boxes. */
@@ -109,7 +104,7 @@ function draftOf(
     // A row that is written again stays of its day.
     day: state.day ?? (known === undefined ? bench.day : known.day),
     foam: planned?.foam ?? facts.foam ?? known?.foam,
-    lot: state.lot ?? planned?.lot ?? known?.lot,
+    lot: state.lot ?? known?.lot,
     pack: planned?.packFactor ?? known?.pack,
     roomC: values.room,
     moldC: values.mold,

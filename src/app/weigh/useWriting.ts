@@ -3,7 +3,7 @@ import type { PourRow } from '../../job/book';
 import type { Piece } from '../../job/piece';
 import { readWeigh, withWeigh, type StockTaken, type Written } from '../../job/weighState';
 import type { Problem } from '../../problem';
-import { storeProblem, type Store } from '../../store';
+import { storeProblem, type ShopStore } from '../../store';
 import type { KeptTicket } from '../ticket/useTicket';
 import { takenBack, writtenInto } from './bookOfCasting';
 
@@ -17,7 +17,7 @@ export interface Writing {
 }
 
 /** Writes the pour into the book, with what goes off the stock, in one step; then notes at the casting how to take it back. */
-export function useWriting(store: Store, change: KeptTicket['change'], onWritten: () => void): Writing {
+export function useWriting(store: ShopStore, change: KeptTicket['change'], onWritten: () => void): Writing {
   const [isBusy, setBusy] = useState(false);
   const [problem, setProblem] = useState<Problem>();
   const write = useCallback<Writing['write']>(
@@ -40,7 +40,7 @@ export function useWriting(store: Store, change: KeptTicket['change'], onWritten
 }
 
 async function writeNow(
-  store: Store,
+  store: ShopStore,
   draft: Draft,
   take: StockTaken | undefined,
 ): Promise<Written | { refused: Problem }> {
@@ -65,7 +65,7 @@ function withWritten(piece: Piece, casting: string, written: Written): Piece {
 
 /** Takes the last writing of a casting back: out of the book, and onto the stock again. Why not, where it cannot be. */
 export async function takeBack(
-  store: Store,
+  store: ShopStore,
   change: KeptTicket['change'],
   casting: string,
   written: Written,

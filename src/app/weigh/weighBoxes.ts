@@ -45,14 +45,14 @@ export function boxOf(
   const unit = startUnit(BOX_SPECS[box].units, typed?.unit ?? units[unitKey(box)]);
   if (typed !== undefined) return { ...typed, unit };
   const atC = box === 'room' ? bench.roomC : box === 'mold' ? bench.moldC : undefined;
-  return { text: atC === undefined ? '' : degrees(atC, unit), unit };
+  return { text: atC === undefined ? '' : temperatureText(atC, unit), unit };
 }
 
 const startUnit = (units: readonly string[], chosen: string | undefined): string =>
   chosen !== undefined && units.includes(chosen) ? chosen : (units[0] ?? '');
 
 /** A temperature in C as it reads in C or F, to a tenth. */
-export const degrees = (atC: number, unit: string): string =>
+export const temperatureText = (atC: number, unit: string): string =>
   numberText(Math.round(10 * (unit === 'F' ? 1.8 * atC + 32 : atC)) / 10);
 
 /** What a box says. */

@@ -3,9 +3,6 @@ import { amount, counted } from '../../words/sentence';
 /** "35 °C": in the table and in buttons. */
 export const settingC = (tempC: number): string => `${amount(tempC, 3)}\u00a0°C`;
 
-/** Sentences say "35 C (95 F)", as the command line does; on the page the sign is there. */
-export const withDegrees = (text: string): string => text.replace(/(\d) ([CF])\b/g, '$1\u00a0°$2');
-
 /** "12 pours, 1 to ask about". */
 export function poursAnswer(pours: number, asked: number): string {
   if (pours === 0) return 'No pour yet';

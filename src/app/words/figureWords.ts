@@ -1,6 +1,7 @@
 import type { OpenedInput } from '../../plan';
 import { chanceWords } from '../../words/chance';
 import { amount } from '../../words/sentence';
+import { unitSign } from '../../words/unitSign';
 import { SOURCES } from './sources';
 
 /** A figure or an input of it with its unit, as its kind is said: a share in percent, a chance as "1 in 120". */
@@ -8,11 +9,8 @@ export function valueWords({ value, unit, shown }: Pick<OpenedInput, 'value' | '
   if (shown === 'share') return `${amount(100 * value, 3)} %`;
   if (shown === 'chance') return chanceWords(value);
   const number = amount(value, shown === 'exact' ? 9 : 4);
-  return unit === '' ? number : `${number} ${unitWords(unit)}`;
+  return unit === '' ? number : `${number} ${unitSign(unit)}`;
 }
-
-const unitWords = (unit: string): string =>
-  unit.replace(/^C$/, '°C').replace(/m3/g, 'm³').replace(/m2/g, 'm²');
 
 /** Signs as they are printed, where the library has those of a keyboard. */
 export const formulaWords = (formula: string): string =>

@@ -25,16 +25,6 @@ export const cup: CommandSpec = {
   },
 };
 
-const becauseOf = ({ waterG, waterTempC, cups, uShare }: CupCall, show?: Show): string[] =>
-  cupBecause(
-    {
-      water: { waterG, waterTempC, volumeCm3: cups[0]!.cupCm3 },
-      eachKgM3: cups.map(({ freeRiseKgM3 }) => freeRiseKgM3),
-      uShare,
-    },
-    show,
-  );
-
 function envelopeOf(test: CupCall, options: OptionValues): Envelope {
   const { freeRiseKgM3, cups, uShare } = test;
   return {
@@ -50,7 +40,7 @@ function envelopeOf(test: CupCall, options: OptionValues): Envelope {
       cups: cups.map((one) => ({ foam_g: one.foamG, free_rise_kg_m3: one.freeRiseKgM3 })),
     },
     range: { free_rise_kg_m3: [freeRiseKgM3.low, freeRiseKgM3.high] },
-    because: becauseOf(test),
+    because: cupBecause(test),
   };
 }
 
@@ -59,7 +49,7 @@ function cupText(test: CupCall, show: Show): string {
   return [
     ...test.findings.map((problem) => findingLine(problem, show)),
     ...test.assumptions.map((assumption) => line('Assumed', assumptionLine(assumption, show))),
-    ...becauseOf(test, show).map((why) => line('Because', why)),
+    ...cupBecause(test, show).map((why) => line('Because', why)),
     line('Next', `batch takes it as --free-rise "${value.toFixed(1)} kg/m3" --free-rise-from cup-test`),
     line(
       'Free rise',

@@ -6,7 +6,8 @@ import { assumptionJson, errorJson, findingJson, type Envelope } from '../envelo
 import { EXIT, exitOf, type ExitCode } from '../exit';
 import type { Io } from '../io';
 import { answer, complain, exitOfAnswer, showOf } from '../report';
-import { FIELD_OPTIONS, fieldOptions, SCAN_OPTIONS, sizeOf } from '../scanOptions';
+import { sizeOf } from '../measureScan';
+import { FIELD_OPTIONS, fieldOptions, SCAN_OPTIONS } from '../scanOptions';
 import { sizeText } from '../sizeText';
 import { wantsSurface, writeSurface } from '../surfaceOption';
 

@@ -55,18 +55,19 @@ function fitting(parameter: MoldParameter, value: number | string): Outcome<numb
 const shown = (value: number | string): number | string =>
   typeof value === 'string' ? `"${value}"` : Number.isFinite(value) ? value : 'what is no number';
 
-const AXES: Readonly<Record<string, Vector>> = {
-  '+x': [1, 0, 0],
-  '-x': [-1, 0, 0],
-  '+y': [0, 1, 0],
-  '-y': [0, -1, 0],
-  '+z': [0, 0, 1],
-  '-z': [0, 0, -1],
-};
+/** A map, not an object: of an object any text finds something, as "constructor". */
+const AXES: ReadonlyMap<string, Vector> = new Map([
+  ['+x', [1, 0, 0]],
+  ['-x', [-1, 0, 0]],
+  ['+y', [0, 1, 0]],
+  ['-y', [0, -1, 0]],
+  ['+z', [0, 0, 1]],
+  ['-z', [0, 0, -1]],
+]);
 
 /** A unit vector from an axis or "x,y,z"; undefined for anything else. */
 export function readPull(text: string): Vector | undefined {
-  const axis = AXES[text.length === 1 ? `+${text}` : text];
+  const axis = AXES.get(text.length === 1 ? `+${text}` : text);
   if (axis !== undefined) return axis;
   const numbers = text.split(',').map((part) => (part.trim() === '' ? NaN : Number(part)));
   const length = Math.hypot(...numbers);

@@ -1,4 +1,5 @@
 import type { TriangleMesh } from '../triangleMesh';
+import { cross, type Vector } from '../vector';
 import type { DirectedEdges } from './openEdges';
 
 /** Takes one edge out of the list of those that leave a vertex, given the edge that came in (none at the start of a walk). */
@@ -36,8 +37,6 @@ export function wedgeChooser(
   };
 }
 
-type Vector = [number, number, number];
-
 /** Sum of the unit normals of the facets at each of the vertices, turned facets the other way. */
 function meanNormals(
   mesh: TriangleMesh,
@@ -59,12 +58,6 @@ function meanNormals(
   }
   return normals;
 }
-
-const cross = (a: Vector, b: Vector): Vector => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
 
 /** Two directions across a normal, counter-clockwise as seen from its tip. */
 function tangentFrame(n: Vector): { u: Vector; v: Vector } {

@@ -41,7 +41,7 @@ export interface MoldBench {
   shells: Map<MoldKey, { key: string; shells: MoldShell[] }>;
 }
 
-interface Standing {
+export interface Standing {
   field: Field;
   reachMm: number;
   voxel: VoxelChoice;

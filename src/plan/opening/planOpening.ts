@@ -147,7 +147,7 @@ function part({ options: { onProgress, shouldStop } }: MoldBench, from: number, 
 /** Vents that are planned, moved onto the surface. */
 function ventsOn(
   chain: TriangleMesh,
-  { vents = [], ventMm = 2 }: OpeningAsk,
+  { vents = [], ventMm = RULES.ventDiameter.value }: OpeningAsk,
 ): { atMm: Vector[]; findings: Problem[] } {
   const holes = vents.map((atMm) => mouthOn(chain, { atMm, diameterMm: ventMm }));
   return {

@@ -11,7 +11,7 @@ import { bad, finding, good, type Outcome, type Problem } from '../../problem';
 import { hollowCavityCm3 } from '../../yield';
 import { chooseVoxel } from '../chooseVoxel';
 import { measureOffsets } from '../offsets';
-import { FILE_UNITS } from '../scale';
+import { FILE_UNITS, type FileUnit } from '../scale';
 import type { SettledSolid } from '../settleSolid';
 import type { SizeOptions } from '../sizeOptions';
 import { settleForSize, sizeSettled, type Size } from '../sizeScan';
@@ -68,9 +68,11 @@ export function hollowCavity(outer: ScanFile, options: SizeOptions, wish: Hollow
   });
 }
 
-/** A core, the wall around it, and what is to be said of that wall. */
+/** A core, the wall around it, and what is to be said of its file and of that wall. */
 export interface Core {
   coreCm3?: Estimate;
+  /** The unit that its own file states, where it does: that of the outer scan is not asked then. */
+  ownUnit?: FileUnit;
   wall?: HollowCavity['wall'];
   findings: Problem[];
 }
@@ -132,8 +134,9 @@ export function scannedCore(settled: SettledSolid, options: SizeOptions, scan: S
       high: (volumeMm3 + half) / MM3_PER_CM3,
       from: scan.unit === undefined && settled.scale.from === 'taped' ? 'taped' : 'scanned',
     },
+    ...(scan.unit === undefined ? {} : { ownUnit: scan.unit }),
     wall: wall.value,
-    findings: wallFindings(wall.value),
+    findings: [...scan.findings, ...wallFindings(wall.value)],
   });
 }
 

@@ -76,12 +76,12 @@ export function boxWall(wall: BoxWall): Outcome<BoxWallLoad> {
   return good({ ...load, findings: [...bulgeFindings(wall, load), leakFinding(wall, pressureKPa)] });
 }
 
-interface Head {
+export interface Head {
   rubberHeightMm: number;
   siliconeKgM3: number;
 }
 
-interface Strip {
+export interface Strip {
   pressureKPa: number;
   wallWidthMm: number;
   wallMm: number;

@@ -20,7 +20,7 @@ export const POUR_RULES = {
     unit: '',
     from: 'chosen here: a peak measured once, carried to another pour of the same mold and foam',
   },
-  airAtPour: { value: 293.15, unit: 'K', from: 'a room of 20 C' },
+  airAtPour: { value: 293.15, unit: 'K', from: 'a room of 20 °C' },
   gasGamma: { value: 1.3, unit: '', from: `ratio of specific heats of carbon dioxide, textbook; ${MEMORY}` },
 
   strapFriction: { value: 0.3, low: 0.2, high: 0.4, unit: '', from: `strap on a rigid jacket; ${COMMON}` },
@@ -109,7 +109,7 @@ export const POUR_RULES = {
   coreStop: {
     value: 160,
     unit: 'C',
-    from: 'engineering choice; slabstock above 149 C can discolor or light itself (CA 2011177 A1)',
+    from: 'engineering choice; slabstock above 149 °C can discolor or light itself (CA 2011177 A1)',
   },
   foamConductivity: { value: 0.05, unit: 'W/(m K)', from: `at 160 kg/m3, textbook; ${MEMORY}` },
   foamHeatCapacity: { value: 1500, unit: 'J/(kg K)', from: `textbook; ${MEMORY}` },
@@ -167,7 +167,7 @@ export const POUR_RULES = {
     from: 'engineering choice: Reynolds number up to which the sum of losses holds',
   },
   wallis: { value: 0.725, unit: '', from: `counter-current limit, Wallis; ${MEMORY}` },
-  airDensity: { value: 1.2, unit: 'kg/m3', from: 'air at 20 C and 101.3 kPa, ideal gas law' },
+  airDensity: { value: 1.2, unit: 'kg/m3', from: 'air at 20 °C and 101.3 kPa, ideal gas law' },
   ventDischarge: { value: 0.6, unit: '', from: `sharp-edged hole, textbook; ${MEMORY}` },
   ventPressure: {
     value: 200,

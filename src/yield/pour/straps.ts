@@ -61,7 +61,7 @@ export function largestPitchMm({ gaugeKPa, radiusMm, strapN }: Hoop & { strapN: 
   return sound.ok ? good((1000 * strapN) / (gaugeKPa * radiusMm)) : sound;
 }
 
-interface Hoop {
+export interface Hoop {
   gaugeKPa: number;
   radiusMm: number;
 }

@@ -36,6 +36,10 @@ const WRONG: Readonly<Record<MoldParameter['kind'], readonly (number | string)[]
     'Infinity,0,1',
     '1,,1',
     '1e400,0,1',
+    // What every object has by these names is no direction.
+    'constructor',
+    '__proto__',
+    'toString',
   ],
 };
 

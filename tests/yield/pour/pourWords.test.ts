@@ -109,7 +109,7 @@ describe('every default of the pour', () => {
     '%s says where it comes from and lies within its range',
     (_, rule) => {
       expect(rule.from).toMatch(
-        /common practice, no source|from memory, not verified|chosen here|assumption|engineering choice|MoDeNa|SI of 2019|ideal gas law|room of 20 C|finer scale|cooling is reckoned/,
+        /common practice, no source|from memory, not verified|chosen here|assumption|engineering choice|MoDeNa|SI of 2019|ideal gas law|room of 20 °C|finer scale|cooling is reckoned/,
       );
       expect(rule.value).toBeGreaterThanOrEqual(rule.low ?? rule.value);
       expect(rule.value).toBeLessThanOrEqual(rule.high ?? rule.value);

@@ -132,7 +132,7 @@ function coreFigures({ times: { exotherm } }: PreparedPour, ask: PourAsk): Opene
         ),
         ...input('rise', exotherm.riseK.value, 'K', HERE),
       ],
-      source: `look over ${POUR_RULES.coreLook.value} C: ${POUR_RULES.coreLook.from}; stop over ${POUR_RULES.coreStop.value} C: ${POUR_RULES.coreStop.from}`,
+      source: `look over ${POUR_RULES.coreLook.value} °C: ${POUR_RULES.coreLook.from}; stop over ${POUR_RULES.coreStop.value} °C: ${POUR_RULES.coreStop.from}`,
     },
   ];
 }
