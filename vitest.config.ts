@@ -5,6 +5,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** Tests that put a database in place: each file has its modules to itself. */
 const APART = [
   'tests/store/**/*.test.ts',
+  'tests/fuzz/backup.test.ts',
   'tests/app/keeperTypedBack.test.ts',
   'tests/app/pieceKeeper.test.ts',
   'tests/app/shelf*.test.ts',
@@ -33,6 +34,12 @@ export default defineConfig({
     // All cores: by itself vitest leaves one free, which on two cores doubles the time.
     maxWorkers: availableParallelism(),
     sequence: { sequencer: LongestFirst },
+    // npm run coverage: the rooms that reckon.
+    coverage: {
+      provider: 'v8',
+      include: ['src/{geometry,yield,plan,job}/**/*.ts'],
+      reporter: ['text', 'text-summary'],
+    },
     projects: [
       // Modules are read once a thread, not once a file: reading them took a third of the time.
       {

@@ -1,12 +1,9 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { availableParallelism, cpus } from 'node:os';
-import { join } from 'node:path';
 import { startCrew } from '../src/cli/nodeCrew';
 import { measureSolid, readScan } from '../src/geometry';
 import { makeSolid } from '../src/geometry/solids';
 import { openMoldBench, planMold, type MoldBench } from '../src/plan';
 import { bumpyBodyStl } from './bumpyBody';
-import { median, verdict } from './report';
+import { keepResults, machineHere, median, verdict } from './report';
 
 /** A skin of 10 mm with its jacket around 250 000 triangles, from the bytes of the file, and another thickness on the standing field. */
 const RINGS = 354;
@@ -15,9 +12,7 @@ const WANTED = { wholeS: 3, nextMs: 300 };
 const RUNS = 5;
 
 const root = process.argv[2]!;
-const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
-const machine = `Node ${process.version}, ${availableParallelism()} cores, ${cpus()[0]?.model ?? 'unknown processor'}`;
-console.log(machine);
+console.log(machineHere());
 const bytes = bumpyBodyStl(RINGS);
 const crew = startCrew(2);
 const wholeS: number[] = [];
@@ -46,9 +41,26 @@ console.log(
 console.log(
   `  against the volume of the body alone as the solids library reads it: ${ratio.toFixed(1)} times`,
 );
-writeFileSync(
-  join(root, 'bench', 'results', `mold-${version}.json`),
-  `${JSON.stringify({ version, machine, wholeS, nextMs, oracleS, ratio }, null, 2)}\n`,
+keepResults(
+  root,
+  'mold',
+  [
+    {
+      what: `silicone skin of ${SKIN_MM} mm, flange, undercuts and jacket around 250 000 triangles, from the file's bytes`,
+      ours: median(wholeS),
+      unit: 's',
+      baseline: 'Manifold takes in the same triangles',
+      ratio,
+      wanted: { of: 'ours', atMost: WANTED.wholeS },
+    },
+    {
+      what: 'another thickness of that skin',
+      ours: median(nextMs),
+      unit: 'ms',
+      wanted: { of: 'ours', atMost: WANTED.nextMs },
+    },
+  ],
+  { wholeS, nextMs, oracleS, ratio },
 );
 
 function opened(): MoldBench {

@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { availableParallelism, cpus, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { startCrew } from '../src/cli/nodeCrew';
 import {
@@ -15,7 +15,7 @@ import { BUILD_STAGES, LEVEL_STAGES, TIMED } from '../src/geometry/field/fieldTa
 import { sizeScan } from '../src/plan';
 import { findAnchor, type AnchorRun } from './anchor';
 import { bumpyBodyStl } from './bumpyBody';
-import { median, verdict } from './report';
+import { keepResults, machineHere, median, verdict, type Row } from './report';
 
 /** V(0), +10 and -8 mm at voxels of 1 mm. */
 const [VOXEL_MM, OUT_MM, IN_MM] = [1, 10, 8];
@@ -33,12 +33,12 @@ const SPEEDUP = 1.6;
 const root = process.argv[2]!;
 const anchor = findAnchor(process.env.ANCHOR);
 const folder = mkdtempSync(join(tmpdir(), 'risewright-offsets-'));
-const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
-const machine = `Node ${process.version}, ${availableParallelism()} cores, ${cpus()[0]?.model ?? 'unknown processor'}`;
-console.log(machine);
+console.log(machineHere());
 if (anchor === undefined)
   console.log('no anchor: set ANCHOR to the yardstick (see bench/README.md) to measure against it');
-const results: Record<string, unknown> = { version, machine, anchor: anchor !== undefined };
+const results: Record<string, unknown> = { anchor: anchor !== undefined };
+/** What they come to, a line each. */
+const lines: Row[] = [];
 try {
   for (const { name, rings, runs, wallRatio, peakMB } of CASES) {
     const file = join(folder, `${rings}.stl`);
@@ -49,10 +49,7 @@ try {
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
-writeFileSync(
-  join(root, 'bench', 'results', `offsets-${version}.json`),
-  `${JSON.stringify(results, null, 2)}\n`,
-);
+keepResults(root, 'offsets', lines, results);
 
 interface OurRun {
   wallS: number;
@@ -91,6 +88,15 @@ function compareCold(
       `  ours less the anchor: +${OUT_MM} mm ${differs(ours[0]!.outwardCm3, theirs[0]!.outwardCm3)}, -${IN_MM} mm ${differs(ours[0]!.inwardCm3, theirs[0]!.inwardCm3)}`,
     );
   }
+  lines.push(
+    {
+      what: `offsets +${OUT_MM} and -${IN_MM} mm of ${name} triangles, voxels of ${VOXEL_MM} mm, whole program`,
+      ours: wall,
+      unit: 's',
+      ...againstAnchor(ratios, wallRatio),
+    },
+    { what: 'its peak memory', ours: peak, unit: 'MB', wanted: { of: 'ours', atMost: peakMB } },
+  );
   return { ours, theirs, ratios, wallMedianS: wall, peakMB: peak };
 }
 
@@ -158,6 +164,12 @@ async function warm(file: string): Promise<unknown> {
       `  ratio ${ratios.map((r) => r.toFixed(2)).join(' ')}, median ${median(ratios).toFixed(2)} (wanted ${WARM_RATIO}: ${verdict(median(ratios) <= WARM_RATIO)})`,
     );
 
+  lines.push({
+    what: `the same of ${CASES[0]!.name} triangles in a process that is warm`,
+    ours: median(oursS),
+    unit: 's',
+    ...againstAnchor(ratios, WARM_RATIO),
+  });
   const scan = readScan({ bytes, name: file });
   const solid = scan.ok ? measureSolid(scan.value.mesh, { coordinateStepMm: 1e-5 }) : scan;
   if (!solid.ok) throw new Error(solid.problem.code);
@@ -206,6 +218,12 @@ function compareThreads(solid: SolidMeasure, crew: ReturnType<typeof startCrew>)
   console.log(
     `  level passes ${(sum(0) / sum(1)).toFixed(2)} times faster with two (wanted ${SPEEDUP}: ${verdict(sum(0) / sum(1) >= SPEEDUP)})`,
   );
+  lines.push({
+    what: 'its level passes with two threads',
+    ours: sum(0) / sum(1),
+    unit: 'times',
+    wanted: { of: 'ours', atLeast: SPEEDUP },
+  });
   return table;
 }
 
@@ -223,7 +241,19 @@ function changeOneOffset(solid: SolidMeasure, crew: ReturnType<typeof startCrew>
   console.log(
     `one offset changed, 2 mm: ${times.map((t) => t.toFixed(0)).join(' ')} ms, median ${median(times).toFixed(0)} (wanted ${CHANGE_MS}: ${verdict(median(times) <= CHANGE_MS)})`,
   );
+  lines.push({
+    what: 'one offset changed on a standing field, voxels of 2 mm',
+    ours: median(times),
+    unit: 'ms',
+    wanted: { of: 'ours', atMost: CHANGE_MS },
+  });
   return median(times);
+}
+
+/** Our time over that of the native library in the same run, where it was there. */
+function againstAnchor(ratios: readonly number[], atMost: number): Omit<Row, 'what' | 'ours' | 'unit'> {
+  const baseline = ratios.length > 0 ? { ratio: median(ratios) } : {};
+  return { baseline: 'OpenVDB in C++', ...baseline, wanted: { of: 'ratio', atMost } };
 }
 
 function seconds(runs: readonly { wallS: number }[]): string {

@@ -1,5 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { availableParallelism, cpus } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import {
   adviseVents,
@@ -18,7 +17,7 @@ import {
 import { makeSolid } from '../src/geometry/solids';
 import { openMoldBench, planOpening } from '../src/plan';
 import { quartered } from '../tests/support/meshTools';
-import { median, verdict } from './report';
+import { keepResults, machineHere, median, verdict, type Row } from './report';
 
 /** Traps, vents and thickness of the sample head, its facets in four, at 1 mm, the search for its best way up, and the whole plan. */
 const WANTED = { trapsAndThicknessS: 3, searchS: 3 };
@@ -27,9 +26,7 @@ const DIRECTIONS = 500;
 const LEAST_MM3 = 200;
 
 const root = process.argv[2]!;
-const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
-const machine = `Node ${process.version}, ${availableParallelism()} cores, ${cpus()[0]?.model ?? 'unknown processor'}`;
-console.log(machine);
+console.log(machineHere());
 const scan = readScan({
   bytes: readFileSync(join(root, 'sample-meshes', 'quay-troll-scan.stl')),
   name: 'quay-troll-scan.stl',
@@ -79,7 +76,7 @@ for (let run = 0; run < RUNS; run++) {
 }
 const of = (name: string): number => median(times[name]!);
 const trapsAndThickness = of('columns') + of('traps') + of('vents') + of('thickness');
-const rows: readonly (readonly [string, number, number | undefined])[] = [
+const timesTaken: readonly (readonly [string, number, number | undefined])[] = [
   ['columns, traps and vents at 1 mm', of('columns') + of('traps') + of('vents'), undefined],
   ['thickness at 1 mm once the field stands', of('thickness'), undefined],
   ['both', trapsAndThickness, WANTED.trapsAndThicknessS],
@@ -87,16 +84,26 @@ const rows: readonly (readonly [string, number, number | undefined])[] = [
   ['field for the thickness', of('field'), undefined],
   ['whole plan with the search and the best three at 1 mm', of('plan'), undefined],
 ];
-for (const [what, seconds, wanted] of rows)
+for (const [what, seconds, wanted] of timesTaken)
   console.log(
     `${what}: ${seconds.toFixed(2)} s${wanted === undefined ? '' : ` (wanted ${wanted}: ${verdict(seconds <= wanted)})`}`,
   );
 const ratio = median(times['traps']!.map((s, i) => s / times['library']![i]!));
 console.log(`  traps against the same facets read by the solids library: ${ratio.toFixed(2)} times`);
-writeFileSync(
-  join(root, 'bench', 'results', `opening-${version}.json`),
-  `${JSON.stringify({ version, machine, triangles: chain.triangles.length / 3, times, ratio }, null, 2)}\n`,
-);
+const rows = timesTaken.map(([what, ours, wanted]): Row => ({
+  what,
+  ours,
+  unit: 's',
+  ...(wanted === undefined ? {} : { wanted: { of: 'ours', atMost: wanted } }),
+}));
+rows.push({
+  what: 'air traps at 1 mm',
+  ours: of('traps'),
+  unit: 's',
+  baseline: 'Manifold takes in the same triangles',
+  ratio,
+});
+keepResults(root, 'opening', rows, { triangles: chain.triangles.length / 3, times, ratio });
 
 function timed<T>(name: string, work: () => T): T {
   const from = performance.now();

@@ -1,4 +1,5 @@
 // npm run bench [-- name ...]: bundles bench/<name>.ts beside the installed packages and runs it; size, offsets, mold and opening unless named.
+// Then one table of all that was measured last.
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -16,7 +17,7 @@ if (!existsSync(`${built}/risewright.js`)) {
 mkdirSync(folder, { recursive: true });
 // The helping threads lie beside whatever starts them.
 copyFileSync(`${built}/field-helper.js`, `${folder}/field-helper.js`);
-for (const name of names) {
+for (const name of [...names, 'table']) {
   await build({
     entryPoints: [`${root}bench/${name}.ts`],
     outfile: `${folder}/${name}.mjs`,
@@ -29,6 +30,7 @@ for (const name of names) {
   });
   const child = spawnSync(process.execPath, ['--expose-gc', `${folder}/${name}.mjs`, root], {
     stdio: 'inherit',
+    cwd: root,
   });
   process.exitCode = child.status ?? 1;
   if (process.exitCode !== 0) break;

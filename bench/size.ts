@@ -1,13 +1,13 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { availableParallelism, cpus, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { mergeVertices, STLLoader } from 'three-stdlib';
 import { readScan } from '../src/geometry';
 import { sizeScan } from '../src/plan';
 import { revolvedVolume, sphere, sphereOutline } from '../tests/support/shapes';
 import { stlBytes } from '../tests/support/writeMesh';
-import { median, verdict } from './report';
+import { keepResults, machineHere, median, verdict, type Row } from './report';
 
 /** How often each side runs, after one run each that is thrown away. Odd, so that the median is a run. */
 const RUNS = 5;
@@ -26,16 +26,12 @@ const bytes = stlBytes(sphere(50, RINGS, SIDES));
 const exactMm3 = revolvedVolume(sphereOutline(50, RINGS), SIDES);
 const library = { asCalled: compareWith(byThree), normalsOff: compareWith(byThreeWelded) };
 const cli = runTheCli();
-const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
 const results = {
-  version,
-  machine: `Node ${process.version}, ${availableParallelism()} cores, ${cpus()[0]?.model ?? 'unknown processor'}, ${process.platform} ${process.arch}`,
   file: `ball of ${2 * SIDES * (RINGS - 1)} triangles, binary STL, ${bytes.length} bytes`,
-  limits: LIMITS,
   library,
   cli,
 };
-writeFileSync(join(root, 'bench', 'results', `${version}.json`), `${JSON.stringify(results, null, 2)}\n`);
+keepResults(root, 'size', rows(), results);
 report();
 
 interface Comparison {
@@ -148,8 +144,40 @@ function runTheCli(): { wallS: number[]; peakMB: number[]; wallMedianS: number; 
   return { wallS, peakMB, wallMedianS: median(wallS), peakMostMB: Math.max(...peakMB) };
 }
 
+function rows(): Row[] {
+  const million = '1 million triangles of a binary STL';
+  const against = (what: string, baseline: string, { oursMedianMs, ratioMedian }: Comparison): Row => ({
+    what,
+    ours: oursMedianMs,
+    unit: 'ms',
+    baseline,
+    ratio: 1 / ratioMedian,
+    wanted: { of: 'ratio', atMost: 1 / LIMITS.timesFaster },
+  });
+  return [
+    against(
+      `read and measure ${million}, library`,
+      'three-stdlib STLLoader + mergeVertices as called',
+      library.asCalled,
+    ),
+    against('the same', 'three-stdlib with the normals dropped first', library.normalsOff),
+    {
+      what: `the same, whole program`,
+      ours: cli.wallMedianS,
+      unit: 's',
+      wanted: { of: 'ours', atMost: LIMITS.cliWallS },
+    },
+    {
+      what: 'its peak memory',
+      ours: cli.peakMostMB,
+      unit: 'MB',
+      wanted: { of: 'ours', atMost: LIMITS.cliPeakMB },
+    },
+  ];
+}
+
 function report(): void {
-  console.log(`${results.machine}\n${results.file}`);
+  console.log(`${machineHere()}\n${results.file}`);
   for (const [
     how,
     { oursMs, threeMs, ratios, oursMedianMs, threeMedianMs, ratioMedian, ratioLeast },

@@ -6,11 +6,15 @@ import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 
 const root = resolve(import.meta.dirname, '../..');
-const readme = readFileSync(join(root, 'README.md'), 'utf8');
-const blocks = [...readme.matchAll(/```(\w+)\n([\s\S]*?)```/g)].map(([, language, text]) => ({
-  language,
-  text: text!,
-}));
+const blocksOf = (page: string): { language: string; text: string }[] =>
+  [...readFileSync(join(root, page), 'utf8').matchAll(/```(\w+)\n([\s\S]*?)```/g)].map(
+    ([, language, text]) => ({ language: language!, text: text! }),
+  );
+const shellLinesOf = (page: string): string[] =>
+  blocksOf(page)
+    .filter(({ language }) => language === 'sh')
+    .flatMap(({ text }) => text.split('\n'))
+    .filter((line) => line.startsWith('npx risewright'));
 
 let folder: string;
 beforeAll(async () => {
@@ -28,7 +32,7 @@ beforeAll(async () => {
       js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
     },
   });
-  const example = blocks.find((block) => block.language === 'js')!.text;
+  const example = blocksOf('README.md').find(({ language }) => language === 'js')!.text;
   await build({
     ...common,
     stdin: { contents: example, resolveDir: root },
@@ -40,16 +44,14 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const shellLines = blocks
-  .filter((block) => block.language === 'sh')
-  .flatMap((block) => block.text.split('\n'))
-  .filter((line) => line.startsWith('npx risewright'));
+const ten = shellLinesOf('README.md');
+const more = shellLinesOf('docs/command-line.md');
 
-it('the README shows ten lines that run', () => {
-  expect(shellLines.length).toBeGreaterThanOrEqual(9);
+it('the README shows ten lines, npm ci one of them', () => {
+  expect(ten).toHaveLength(9);
 });
 
-it.each(shellLines)('%s', (line) => {
+it.each([...ten, ...more])('%s', (line) => {
   const result = spawnSync(
     'sh',
     ['-c', line.replace('npx risewright', `"${process.execPath}" dist/cli/risewright.mjs`)],
