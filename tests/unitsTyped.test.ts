@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { readQuantity } from '../src/units';
+import { sayWhy } from '../src/words/quantityWords';
 import { boxAnswer, isWanted, type NumberCase } from './corpus/numbers';
 
 /**
@@ -97,4 +99,14 @@ describe('the scale by which such lists are judged', () => {
     expect(isWanted([100, 55], [100, 55.1])).toBe(false);
     expect(isWanted([100, 55], 100)).toBe(false);
   });
+});
+
+it.each([
+  ['0.00001 mm', 'length', 'a length below 0.001 mm.'],
+  ['0.00001 g', 'mass', 'a mass below 0.001 g.'],
+  ['0.00001 cm3', 'volume', 'a volume below 0.001 cm³.'],
+  ['0.00001 kPa', 'pressure', 'a pressure below 0.001 kPa.'],
+] as const)('%s is told to be under a bound that is not 0', (text, kind, wanted) => {
+  const read = readQuantity(text, kind);
+  expect(read.kind === 'one' ? '' : sayWhy(read.why).text).toContain(wanted);
 });

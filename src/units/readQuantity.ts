@@ -196,7 +196,9 @@ function oddValues(kind: ScalarKind, { text, value }: Reading<number>): Why['val
   const [low, high] = PLAUSIBLE[kind] ?? [0, 0];
   const size = SIZES.includes(kind) ? Math.abs(value) : value;
   const [side, bound] = size > high ? ['above', high] : ['below', low];
-  return { value: text, kind, side: String(side), bound: formatQuantity(kind, Number(bound), 'metric') };
+  // A bound so near to 0 that it is shown as 0 is written out.
+  const shown = formatQuantity(kind, Number(bound), 'metric').replace(/^0(?= )/, String(bound));
+  return { value: text, kind, side: String(side), bound: shown };
 }
 
 /** A negative one is as large as a positive one. */

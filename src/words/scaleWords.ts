@@ -18,10 +18,12 @@ export const measureWords = (by: number | string | undefined): string =>
 export function disagreeWords(v: Values): Sentence {
   const share = Number(v.share);
   const off = percent(Math.abs(share));
+  // Of the piece as it should be: a scan at half the size is 50 % too small, though the piece would be 100 % larger.
+  const scanOff = percent(Math.abs(share / (1 + share)));
   const volume = percent(Math.abs((1 + share) ** 3 - 1));
   return {
     text: `By the ${measureWords(v.by)} the piece would be ${off} ${share > 0 ? 'larger' : 'smaller'} than by the ${measureWords(v.scaleBy)}, which is used: ${volume} in volume.`,
-    hint: `Measure both again. Does it stay so, the scan is stretched or ${off} too ${share > 0 ? 'small' : 'large'}: decide which of the two is the scale.`,
+    hint: `Measure both again. Does it stay so, the scan is stretched or ${scanOff} too ${share > 0 ? 'small' : 'large'}: decide which of the two is the scale.`,
   };
 }
 

@@ -80,6 +80,12 @@ test('where the browser keeps nothing it is said, a piece is worked out all the 
   await page.getByRole('link', { name: piece!.name, exact: true }).click();
   await toStep(page, 'Batch');
   expect(await gramsOf(page, 'A')).toBe(grams);
+  // Neither is it gone after a look at the other shop.
+  await page.getByRole('link', { name: 'Back to the Shelf' }).click();
+  await page.getByRole('button', { name: 'Try the sample shop' }).click();
+  await page.getByRole('button', { name: 'Leave the sample shop' }).click();
+  await expect(page.getByRole('link', { name: piece!.name, exact: true })).toBeVisible();
+  await expect(trouble(page)).toContainText('the browser does not let this page store anything');
 });
 
 test('a store that is deleted under the page is told of, and a backup has what stands on the ticket', async ({

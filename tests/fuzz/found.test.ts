@@ -15,6 +15,7 @@ const REFUSED: readonly [string, Code][] = [
   ['word-of-the-grammar-in-a-normal.stl', 'SYNTAX'],
   ['word-behind-endsolid-and-a-blank.stl', 'SYNTAX'],
   ['color-torn-off-its-vertex.obj', 'SYNTAX'],
+  ['shell-of-unknown-statements.obj', 'SYNTAX'],
   ['x-listed-twice.ply', 'SYNTAX'],
   ['two-formats.ply', 'SYNTAX'],
   ['count-with-a-point.ply', 'BAD_NUMBER'],
@@ -30,7 +31,6 @@ const REFUSED: readonly [string, Code][] = [
 ];
 
 const WARNED: readonly [string, Code][] = [
-  ['shell-of-unknown-statements.obj', 'IGNORED_ELEMENTS'],
   ['another-file-called-in.obj', 'UNSUPPORTED_FEATURE'],
   ['transform-with-a-slip-in-its-name.3mf', 'IGNORED_ELEMENTS'],
   ['item-with-a-slip-in-its-name.3mf', 'IGNORED_ELEMENTS'],

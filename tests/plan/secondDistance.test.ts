@@ -130,7 +130,8 @@ describe('Lamp Eel: the scan is 3 % small, and says mm', () => {
     expect(text).toBe(
       'By the taped width the piece would be 3.1 % larger than by the file unit, which is used: 9.7 % in volume.',
     );
-    expect(hint).toContain('the scan is stretched or 3.1 % too small');
+    // The scan is 0.97 of what it should be, so 3 % too small: of itself it lacks 3.1 %.
+    expect(hint).toContain('the scan is stretched or 3 % too small');
   });
 
   it('taken for the scale, the tape gives the volume of the clean eel', () => {

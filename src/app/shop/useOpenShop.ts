@@ -25,15 +25,23 @@ export function useOpenShop(choice: ShopChoice): OpenShop {
   const [problem, setProblem] = useState<Problem>();
   const persistence = usePersistence();
   const [onTicket] = useState(openHeld);
+  /** Shops that the page alone keeps, and why: whoever looks at the other shop finds them again. */
+  const [byPage] = useState(() => new Map<string, { store: ShopStore; why: Problem | undefined }>());
   if (store.name !== NAMES[choice]) {
-    setStore(openStore(NAMES[choice]));
+    const kept = byPage.get(NAMES[choice]);
+    setStore(kept?.store ?? openStore(NAMES[choice]));
     setView(undefined);
-    setProblem(undefined);
+    setProblem(kept?.why);
   }
-  const goWithout = useCallback(() => {
-    store.close();
-    setStore(openMemory(store.name));
-  }, [store]);
+  const goWithout = useCallback(
+    (why: Problem | undefined) => {
+      store.close();
+      const memory = openMemory(store.name);
+      byPage.set(store.name, { store: memory, why });
+      setStore(memory);
+    },
+    [store, byPage],
+  );
   useEffect(() => {
     const onDisk = store.keeps === 'disk';
     const waits = (why: string): void => {
@@ -67,8 +75,9 @@ export function useOpenShop(choice: ShopChoice): OpenShop {
       () => (isOpen = true),
       (fault: unknown) => {
         if (isOver) return;
-        setProblem(openProblem(fault));
-        goWithout();
+        const why = openProblem(fault);
+        setProblem(why);
+        goWithout(why);
       },
     );
     // A newer version in another tab changes the database, or someone deletes it: the store has given way, and this page says so.
@@ -97,7 +106,7 @@ export function useOpenShop(choice: ShopChoice): OpenShop {
     store,
     view,
     problem,
-    ...(problem?.code === 'STORE_WAITS' && view === undefined ? { goWithout } : {}),
+    ...(problem?.code === 'STORE_WAITS' && view === undefined ? { goWithout: () => goWithout(problem) } : {}),
     onTicket,
     ...persistence,
   };

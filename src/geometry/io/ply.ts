@@ -13,7 +13,7 @@ import { POLYGON_LIMIT } from './polygon';
 import { cutFaces, type PolygonMesh } from './polygonMesh';
 import { Refusal, refusing } from './refusal';
 import { tooManyTriangles, TRIANGLE_LIMIT, type ScanFile } from './scanFile';
-import { goodIfWhole, noteSlip, type Slips } from './slips';
+import { goodIfWhole, isBelievable, noteSlip, type Slips } from './slips';
 import { float32Step } from './stlBinary';
 import { intList, pushInt } from './text';
 
@@ -33,10 +33,10 @@ export function readPly(bytes: Uint8Array): Outcome<ScanFile> {
   if (!header.ok) return header;
   const scan = refusing(() => readBody(bytes, header.value));
   const other = OTHER_END[header.value.format];
-  if (scan.ok || other === undefined) return scan;
-  // Which byte order a file has shows when only the other one gives a mesh.
+  if (other === undefined || (scan.ok && scan.value.mesh.positions.every(isBelievable))) return scan;
+  // Which byte order a file has shows when only the other one gives a mesh, and one that can be believed.
   const turned = refusing(() => readBody(bytes, { ...header.value, format: other }));
-  if (!turned.ok) return scan;
+  if (!turned.ok || (scan.ok && !turned.value.mesh.positions.every(isBelievable))) return scan;
   const values = { said: ORDER_WORDS[header.value.format], is: ORDER_WORDS[other] };
   const slips: Slips = new Map();
   noteSlip(slips, { code: 'ENDIAN', values, found: values, at: { line: 2 } });
@@ -111,7 +111,7 @@ function refusedAhead(bytes: Uint8Array, { elements, format, end }: PlyHeader): 
     return bad('TRUNCATED', { bytes: bytes.length, expectedBytes }, { byte: bytes.length });
   if (faces.length === 0 || faces[0]!.count === 0)
     return bad('NO_TRIANGLES', { vertices: vertices[0]!.count });
-  if (!faces[0]!.properties.some((p) => p.countType !== undefined && FACE_LISTS.includes(p.name)))
+  if (!hasFaces(faces[0]!))
     return bad(
       'SYNTAX',
       { expected: `a list ${FACE_LISTS[0]} of the faces`, text: 'end_header' },
@@ -235,9 +235,23 @@ function listLength(body: PlyBody, countType: PlyType): number {
 
 function passedOver(elements: readonly PlyElement[]): Problem[] {
   const others = elements.filter(({ name, count }) => count > 0 && name !== 'vertex' && name !== 'face');
-  if (others.length === 0) return [];
-  const count = others.reduce((sum, element) => sum + element.count, 0);
-  return [finding('IGNORED_ELEMENTS', 'fine', { count, text: others.map(({ name }) => name).join(', ') })];
+  const rest = others.filter((element) => !hasFaces(element));
+  return [...passed(others.filter(hasFaces), 'look', { part: 'unknown' }), ...passed(rest, 'fine')];
+}
+
+/** Faces, though their element may not be called so? */
+const hasFaces = ({ properties }: PlyElement): boolean =>
+  properties.some((p) => p.countType !== undefined && FACE_LISTS.includes(p.name));
+
+function passed(
+  elements: readonly PlyElement[],
+  status: 'look' | 'fine',
+  more: Problem['values'] = {},
+): Problem[] {
+  if (elements.length === 0) return [];
+  const count = elements.reduce((sum, element) => sum + element.count, 0);
+  const text = elements.map(({ name }) => name).join(', ');
+  return [finding('IGNORED_ELEMENTS', status, { ...more, count, text })];
 }
 
 /** Smallest step of the coarsest axis: whole numbers step by 1, float64 has 29 bits more than float32 (IEEE 754). */

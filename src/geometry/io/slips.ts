@@ -77,3 +77,9 @@ function withoutCollapsed(triangles: Int32Array): Int32Array {
   }
   return kept.subarray(0, length);
 }
+
+/** No scan has a coordinate so near zero that is not zero: bytes read the wrong way round have. Chosen here. */
+const SMALLEST = 1e-20;
+
+export const isBelievable = (coordinate: number): boolean =>
+  coordinate === 0 || Math.abs(coordinate) >= SMALLEST;

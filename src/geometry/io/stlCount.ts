@@ -1,8 +1,7 @@
 import { bad, good, type Outcome } from '../../problem';
 import { divergenceVolume } from '../measure/pieces';
-import type { TriangleMesh } from '../triangleMesh';
 import { COORDINATE_LIMIT, TRIANGLE_LIMIT, type ScanFile } from './scanFile';
-import { isWhole, withSlips, type Slip } from './slips';
+import { isBelievable, isWhole, withSlips, type Slip } from './slips';
 import { facetCount, FACET_BYTES, fitsBinaryStl, HEADER_BYTES, readFacets, type FacetRun } from './stlBinary';
 
 /** Bytes of a facet that hold no shape: its attribute, at the end. */
@@ -22,14 +21,17 @@ export function readBinaryStl(bytes: Uint8Array): Outcome<ScanFile> {
   if (fitsBinaryStl(bytes)) return readFacets(bytes, { count, little: true });
   const whole = waysToRead(bytes, count).flatMap(({ slip, ...run }) => {
     const scan = readFacets(bytes, run);
-    return scan.ok && isBelievable(scan.value.mesh) && isWhole(scan.value.mesh)
+    return scan.ok && scan.value.mesh.positions.every(isBelievable) && isWhole(scan.value.mesh)
       ? [{ scan: scan.value, slip }]
       : [];
   });
   const volumes = whole.map(({ scan }) => divergenceVolume(scan.mesh));
   const [first] = whole;
+  if (first === undefined) return misfit(bytes, count);
   // Two ways that both close and differ: which of them is meant cannot be told.
-  if (first === undefined || volumes.some((volume) => volume !== volumes[0])) return misfit(bytes, count);
+  if (volumes.some((volume) => volume !== volumes[0])) return misfit(bytes, count);
+  if (first.slip.code === 'TRAILING_DATA' && goesOn(bytes, HEADER_BYTES + FACET_BYTES * count))
+    return misfit(bytes, count);
   return good(withSlips(first.scan, new Map([[first.slip.code, { ...first.slip, count: 1 }]])));
 }
 
@@ -39,7 +41,7 @@ function waysToRead(bytes: Uint8Array, said: number): (FacetRun & { slip: Slip }
   const present = Math.floor((body + ATTRIBUTE_BYTES) / FACET_BYTES);
   const over = body - FACET_BYTES * present;
   const ways: (FacetRun & { slip: Slip })[] = [];
-  if (said > 0 && FACET_BYTES * said < body && !goesOn(bytes, HEADER_BYTES + FACET_BYTES * said)) {
+  if (said > 0 && FACET_BYTES * said < body) {
     const found = { bytes: body - FACET_BYTES * said };
     ways.push({ count: said, little: true, slip: slip('TRAILING_DATA', found) });
   }
@@ -63,29 +65,28 @@ const FEWEST_OF_BODY = 4;
 const lacksBody = (said: number, present: number): boolean =>
   said >= present + FEWEST_OF_BODY && said <= TRIANGLE_LIMIT;
 
-/** Does what follows the facets announced read as another file, or any of it as a facet? Then something of the piece may be in it. */
+/**
+ * Does what follows the facets announced read as another file, or half of it or more as facets? Then something of the piece may be in it. Of bytes
+ * that mean something else few read so. Chosen here.
+ */
 function goesOn(bytes: Uint8Array, from: number): boolean {
   const rest = bytes.subarray(from);
   if (fitsBinaryStl(rest)) return true;
   const view = new DataView(rest.buffer, rest.byteOffset, rest.byteLength);
-  for (let at = 12; at + 36 <= rest.length; at += FACET_BYTES) if (isFacet(view, at)) return true;
-  return false;
+  let [facets, others] = [0, 0];
+  for (let at = 12; at + 36 <= rest.length; at += FACET_BYTES)
+    if (isFacet(view, at)) facets++;
+    else others++;
+  return facets > 0 && facets >= others;
 }
 
 /** Three corners in three places, none of them unbelievable? */
 function isFacet(view: DataView, at: number): boolean {
   const corners = [0, 12, 24].map((k) => [0, 4, 8].map((axis) => view.getFloat32(at + k + axis, true)));
-  if (!corners.every((corner) => corner.every((x) => x === 0 || isBelievableSize(Math.abs(x))))) return false;
+  if (!corners.every((corner) => corner.every((x) => isBelievable(x) && Math.abs(x) <= COORDINATE_LIMIT)))
+    return false;
   return new Set(corners.map((corner) => corner.join(' '))).size === 3;
 }
-
-const isBelievableSize = (size: number): boolean => size >= SMALLEST && size <= COORDINATE_LIMIT;
-
-/** No scan has a coordinate so near zero that is not zero: bytes read the wrong way round have. Chosen here. */
-const SMALLEST = 1e-20;
-
-const isBelievable = ({ positions }: TriangleMesh): boolean =>
-  positions.every((x) => x === 0 || Math.abs(x) >= SMALLEST);
 
 const [LITTLE, BIG] = ['little-endian', 'big-endian'];
 

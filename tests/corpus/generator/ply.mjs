@@ -34,6 +34,12 @@ export const PLY = [
     warn(['IGNORED_ELEMENTS']),
   ],
   ['ply-says-big-is-little-endian', plyBinary(BOX, { little: true, said: false }), warn(['ENDIAN'])],
+  // Lists of single bytes read the same either way: only the coordinates tell.
+  [
+    'ply-says-little-is-big-endian-lists-of-bytes',
+    plyBinary(BOX, { little: false, said: true, index: 1, face: 'list uchar uchar vertex_indices' }),
+    warn(['ENDIAN']),
+  ],
   ['ply-count-of-vertices-four-billion', TEXT.replace('vertex 8', 'vertex 4294967295'), reject('TRUNCATED')],
   ['ply-one-face-less-than-announced', TEXT.replace('face 6', 'face 7'), reject('TRUNCATED')],
   ['ply-one-face-more-than-announced', TEXT.replace('face 6', 'face 5'), reject('TRAILING_DATA')],

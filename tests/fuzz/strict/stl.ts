@@ -23,7 +23,7 @@ const WORD = /^[ \t-\r]*(\0?[^ \t-\r\0]+|\0)/;
 
 const KEYWORDS = ['solid', 'facet', 'normal', 'outer', 'loop', 'vertex', 'endloop', 'endfacet', 'endsolid'];
 
-/** `solid name`, facets, `endsolid name`, once or more often. Names end with their line, or where a facet begins. */
+/** `solid name`, facets, `endsolid name`, once or more often. Names end with their line, or where a facet begins, and hold none. */
 export function strictStlAscii(bytes: Uint8Array): StrictShape {
   const text = Buffer.from(bytes)
     .toString('latin1')
@@ -64,10 +64,11 @@ export function strictStlAscii(bytes: Uint8Array): StrictShape {
       word('endfacet');
     }
     word('endsolid');
-    take(
+    const [name] = take(
       /^[^\r\n]*?(?=[\r\n]|$|[ \t\v\f]solid(?![^ \t-\r\0])[^\r\n]*?[ \t\v\f]facet[ \t-\r]normal(?![^ \t-\r\0]))/i,
       'name',
     );
+    if (/[ \t\v\f]facet[ \t\v\f].*[ \t\v\f]vertex(?![^ \t-\r\0])/i.test(name)) refuse('facets in a name');
   }
   return soup(points);
 }

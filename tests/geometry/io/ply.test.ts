@@ -104,6 +104,22 @@ describe('a box of 40 x 30 x 20 comes out of every form of PLY as 12 triangles a
     expectClose(divergenceVolume(scan.mesh), 24_000, 1e-12);
   });
 
+  it('faces under a name that is none are looked at: a part of the surface may stand there', () => {
+    const scan = valueOf(
+      read(
+        ascii({
+          ahead:
+            'element camera 1\nproperty float near\nelement faces 2\nproperty list uchar int vertex_index',
+          aheadRows: '0.5\n3 0 1 2\n3 0 2 1\n',
+        }),
+      ),
+    );
+    expect(scan.findings).toEqual([
+      { code: 'IGNORED_ELEMENTS', status: 'look', values: { part: 'unknown', count: 2, text: 'faces' } },
+      { code: 'IGNORED_ELEMENTS', status: 'fine', values: { count: 1, text: 'camera' } },
+    ]);
+  });
+
   it('faces may stand before the vertices', () => {
     const [head, body] = ascii().split('end_header\n') as [string, string];
     const face = 'element face 6\nproperty list uchar int vertex_indices\n';
