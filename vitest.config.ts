@@ -11,6 +11,20 @@ const APART = [
   'tests/app/shelf*.test.ts',
 ];
 
+/** Whole bodies planned again and again: two thirds of all the time. `npm test` runs them, `npm run check` does not. */
+const LONG = [
+  'tests/cli/{mold,moldAll,offsets,opening,openingCalls}.test.ts',
+  'tests/geometry/{looseCorners,soup}.test.ts',
+  'tests/geometry/features/{airTraps,airTrapsLaws,attitude,saddles,thicknessBars,thicknessPlaces,thicknessRough}.test.ts',
+  'tests/geometry/field/{coverage,damage,invariance,mended,threads}.test.ts',
+  'tests/geometry/molds/{conservation,flange,jacket,laws,pulls,undercuts}.test.ts',
+  'tests/geometry/solids/levelSurface.test.ts',
+  'tests/house/readme.test.ts',
+  'tests/plan/{ladder,moldAmounts,moldCompare,moldReview,offsetRanges,offsets,thinShells}.test.ts',
+  'tests/plan/opening/{openingSize,planOpening}.test.ts',
+  'tests/sheet/openingCard.test.ts',
+];
+
 /** Half a minute or more each. */
 const LONGEST =
   /tests\/(plan\/(opening\/planOpening|thinShells)|cli\/opening(Calls)?|house\/readme)\.test\.ts$/;
@@ -21,7 +35,7 @@ class LongestFirst extends BaseSequencer {
     const sorted = await super.sort(files);
     const isApart = ({ project }: TestSpecification): boolean => project.name === 'apart';
     const rank = (file: TestSpecification): number =>
-      isApart(file) ? 0 : LONGEST.test(file.moduleId) ? 1 : 2;
+      isApart(file) ? 0 : LONGEST.test(file.moduleId) ? 1 : file.project.name === 'long' ? 2 : 3;
     return sorted.sort((one, other) => rank(one) - rank(other));
   }
 }
@@ -44,8 +58,14 @@ export default defineConfig({
       // Modules are read once a thread, not once a file: reading them took a third of the time.
       {
         extends: true,
-        test: { name: 'together', include: ['tests/**/*.test.ts'], exclude: APART, isolate: false },
+        test: {
+          name: 'together',
+          include: ['tests/**/*.test.ts'],
+          exclude: [...APART, ...LONG],
+          isolate: false,
+        },
       },
+      { extends: true, test: { name: 'long', include: LONG, isolate: false } },
       { extends: true, test: { name: 'apart', include: APART } },
     ],
   },
