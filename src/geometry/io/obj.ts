@@ -105,10 +105,10 @@ function readStatements(state: ObjState): Outcome<ScanFile> {
       { line: lineAt(bytes, state.highest.at), byte: state.highest.at },
     );
   }
-  if (state.corners.length === 0) return bad('NO_TRIANGLES', { vertices: state.points.length / 3 });
-  const unread = unreadCorner(state);
+  const unread = state.corners.length === 0 ? undefined : unreadCorner(state);
   if (unread !== undefined) return { ok: false, problem: withLine(bytes, unread) };
   for (const { code, values, at } of state.unread.values()) slipAt(state, code, values, at!.byte!);
+  if (state.corners.length === 0) return bad('NO_TRIANGLES', { vertices: state.points.length / 3 });
   const cut = cutFaces(state);
   if (!cut.ok) return { ok: false, problem: withLine(bytes, cut.problem) };
   const { mesh, largest, findings } = cut.value;
