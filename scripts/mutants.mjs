@@ -77,8 +77,8 @@ let onlyByPage = 0;
 try {
   for (const name of COPIED) cpSync(join(root, name), join(copy, name), { recursive: true });
   symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'));
-  if (!passes([`tests/${said.room}/`]))
-    throw new Error(`mutants: the tests of ${said.room} fail without a fault`);
+  if (!passes([`tests/${said.room}/`]) || !passes([BESIDE.file], BESIDE.only))
+    throw new Error(`mutants: the tests of ${said.room} or of ${BESIDE.file} fail without a fault`);
   chosen.forEach((mutant, i) => {
     const file = join(copy, mutant.file);
     const sound = readFileSync(file, 'utf8');
@@ -139,7 +139,7 @@ function mutantsOf(file) {
       to: node.getEnd(),
       text: changed,
       was: node.getText(source),
-      line: 1 + source.getLineAndCharacterOfPosition(node.getStart(source)).line,
+      at: source.getLineAndCharacterOfPosition(node.getStart(source)),
     });
   const visit = (node) => {
     if (ts.isTypeNode(node) || ts.isImportDeclaration(node)) return;
@@ -161,8 +161,8 @@ function withFault({ from, to, text }, sound) {
   return sound.slice(0, from) + text + sound.slice(to);
 }
 
-function told({ file, line, was, text }) {
-  return `${relative('src', file)}:${line}  ${was}  became  ${text}`;
+function told({ file, at, was, text }) {
+  return `${relative('src', file)}:${at.line + 1}:${at.character + 1}  ${was}  became  ${text}`;
 }
 
 /** In an order that follows from the seed alone: the generator of tests/support/lcg.ts. */

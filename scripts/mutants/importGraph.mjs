@@ -22,15 +22,11 @@ export function importGraph(root) {
     const found = new Set();
     for (const { target, names } of parsed(file).taken)
       if (names === 'all' || !parsed(target).isTable) found.add(target);
-      else for (const name of names) for (const holder of holdersOf(target, name)) found.add(holder);
+      else for (const name of names) found.add(holderOf(target, name) ?? target);
     return found;
   }
 
-  /** The file that holds `name` of a table of contents; the table itself, so all that it lists, where that is not found. */
-  function holdersOf(table, name) {
-    return [holderOf(table, name) ?? table];
-  }
-
+  /** The file that holds `name`; undefined where that is not found: then all that the table lists is taken for it. */
   function holderOf(file, name) {
     const { isTable, listed, starred, declared } = parsed(file);
     if (!isTable) return declared.has(name) ? file : undefined;

@@ -86,6 +86,30 @@ describe('what a casting keeps of the bench', () => {
     expect(read.bench.run).toEqual(NO_RUN);
   });
 
+  it('keeps all that a plan may say, and leaves out of it what is none', () => {
+    const plan = {
+      ...RUN.plan!,
+      ...{ cavityCm3: 4480, coreC: { low: 80, high: 120 }, freeFirst: 'skin', opening: 'open' },
+      rise: { s: 120, from: 'given', at: '23' },
+    };
+    const undone = { what: 'plugged', wallMs: 1e12 + 90_000, elapsedMs: 90_000 };
+    const full = JSON.parse(JSON.stringify({ ...RUN, plan, undone })) as Record<string, unknown>;
+    expect(readRun(full)).toEqual(full);
+    for (const coreC of [5, { low: 80 }, { low: 'warm', high: 120 }])
+      expect(readRun({ ...full, plan: { ...plan, coreC } })!.plan).not.toHaveProperty('coreC');
+    const { colorG: _color, ...plain } = plan;
+    expect(readRun({ ...full, plan: { ...plain, cavityCm3: null } })!.plan).not.toHaveProperty('cavityCm3');
+  });
+
+  it('a press that was taken back and is none makes the run none', () => {
+    for (const undone of [
+      5,
+      { what: 'danced', wallMs: 1, elapsedMs: 1 },
+      { what: 'mixing', wallMs: 1, elapsedMs: -1 },
+    ])
+      expect(readRun({ ...RUN, undone })).toBeUndefined();
+  });
+
   it('leaves out of a plan what is no time, and a plan without its grams', () => {
     const plan = { ...RUN.plan!, pourBy: { s: 'soon', from: 'x' }, opening: 'ajar', freeFirst: 5 };
     const read = readRun(JSON.parse(JSON.stringify({ ...RUN, plan })))!.plan!;

@@ -43,6 +43,51 @@ const seen = withSeenCasting(
   },
 );
 
+describe('what was kept and is not as it should be was not seen', () => {
+  const sculpt = (more: object): ReturnType<typeof seenSculpt> =>
+    seenSculpt(withSeenSculpt(PIECE, { on: sculptKey(PIECE, '1'), ...more }), '1');
+  const triangle = [0, 0, 5, 0, 5, 9];
+  const outline = { view: 'front', wide: 5, tall: 9, lines: [triangle] };
+  const size = { extentsMm: [3, 4, 5], volumeCm3: { value: 60, low: 59, high: 61, from: 'scanned' } };
+
+  it('an outline and a size come back as they were', () => {
+    expect(sculpt({ outline, size })).toMatchObject({ outline, size });
+    expect(sculpt({ outline: { ...outline, view: 'top' } })).toHaveProperty('outline');
+  });
+
+  it.each([
+    ['from below', { ...outline, view: 'bottom' }],
+    ['of no width', { ...outline, wide: 0 }],
+    ['without lines', { ...outline, lines: 5 }],
+    ['a line of two points', { ...outline, lines: [triangle.slice(0, 4)] }],
+    ['half a point', { ...outline, lines: [[...triangle, 1]] }],
+    ['a point that is no number', { ...outline, lines: [[0, 0, 5, 0, 5, 'top']] }],
+  ])('an outline %s', (_, broken) => expect(sculpt({ outline: broken })).not.toHaveProperty('outline'));
+
+  it.each([
+    ['of two sides', { ...size, extentsMm: [3, 4] }],
+    ['flat', { ...size, extentsMm: [3, 4, 0] }],
+    ['of no volume', { ...size, volumeCm3: { ...size.volumeCm3, value: 0 } }],
+    ['without its low end', { ...size, volumeCm3: { ...size.volumeCm3, low: null } }],
+    ['of hearsay', { ...size, volumeCm3: { ...size.volumeCm3, from: 'hearsay' } }],
+  ])('a size %s', (_, broken) => expect(sculpt({ size: broken })).not.toHaveProperty('size'));
+
+  it('grams without a day or of nothing; a casting that is not there', () => {
+    const grams = { day: '2026-01-02', packFactor: 1.25, partAG: 379, partBG: 209, totalG: 588, stepG: 1 };
+    const casting = (more: object): unknown =>
+      seenCasting(
+        withSeenCasting(PIECE, 'c', { on: castingKey(PIECE, 'c', '1'), ...grams, ...more }),
+        'c',
+        '1',
+      );
+    expect(casting({})).toMatchObject(grams);
+    expect(casting({ day: 5 })).toBeUndefined();
+    expect(casting({ partAG: 0 })).toBeUndefined();
+    expect(withSeenCasting(PIECE, 'gone', { on: '', ...grams })).toBe(PIECE);
+    expect(() => castingKey(PIECE, 'gone', '1')).toThrow('expected a casting of p, got gone');
+  });
+});
+
 describe('a number on the Shelf', () => {
   it('is there for what was said when it was worked out', () => {
     expect(seenSculpt(seen, '1')?.size?.volumeCm3.value).toBe(4426);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { sheetOf } from '../../src/job/foamSheet';
 import { foamNamed, readShop, siliconeNamed, stockOf } from '../../src/job/shop';
 import type { Shop } from '../../src/job/shop';
 import { SAMPLE_SHOP } from '../../src/job/sampleShop';
@@ -93,14 +94,70 @@ describe('a shop file that is wrong says where', () => {
     ['stock in words', { stock: [{ card: 'X', aKg: 'two' }] }, /aKg of "X"/],
     ['a lot that is a number', { stock: [{ card: 'X', lot: 7 }] }, /lot of "X"/],
     ['a newer schema', { schema: 'risewright/shop@9' }, /^SHOP_FILE its schema/],
+    ['a schema that is no text', { schema: { is: 2 } }, /^SHOP_FILE its schema is {"is":2}, not risewright/],
+    ['no schema', { schema: undefined }, /^SHOP_FILE its schema is missing, not risewright/],
+    ['another program', { schema: 'other/shop@1' }, /^SHOP_FILE its schema is other\/shop@1, not risewright/],
+    ['a name that is a number', { name: 5 }, /^SHOP_FILE its name is not a text/],
+    ['a foam that is none', { foams: [{ name: 'F' }] }, /^FOAM_CARD_FIELD freeRiseKgM3/],
+    ['silicones in an object', { silicones: {} }, /^SHOP_FILE its silicones are not a list/],
+    ['stock in an object', { stock: {} }, /^SHOP_FILE its stock is not a list/],
+    ['pieces in a list', { pieces: [] }, /^SHOP_FILE its pieces are not an object/],
+    ['a photo that is none', { photos: { p: 7 } }, /^SHOP_FILE photo "p": /],
+    ['a scale without a step', { scale: { maxG: 5000 } }, /^SHOP_FILE its scale has no step in grams/],
+    ['a scale of step 0', { scale: { stepG: 0 } }, /^SHOP_FILE its scale has no step in grams/],
+    ['a scale that is a number', { scale: 1 }, /^SHOP_FILE its scale has no step in grams/],
+    ['a scale that takes nothing', { scale: { stepG: 1, maxG: 0 } }, /^SHOP_FILE the most its scale takes/],
+    ['a scale in words', { scale: { stepG: 1, maxG: '5 kg' } }, /^SHOP_FILE the most its scale takes/],
     ['no foams', { foams: 5 }, /^SHOP_FILE it has no list of foams/],
   ])('%s', (_, change, wanted) => {
     expect(refused(change)).toMatch(wanted);
   });
 
+  it('that says one thing twice', () => {
+    const twice = '{"schema":"risewright/shop@1","foams":[],"name":"a","name":"b"}';
+    expect(problemOf(readShop(twice, 'x.json')).values.why).toBe('something in it is called "name" twice');
+  });
+
   it('that is no JSON', () => {
     expect(problemOf(readShop('{', 'x.json')).code).toBe('SHOP_FILE');
     expect(problemOf(readShop('[]', 'x.json')).code).toBe('SHOP_FILE');
+  });
+});
+
+it('a scale without its most is a scale, and keeps what a later version says of it', () => {
+  expect(open({ ...RELEASED, scale: { stepG: 0.1, later: 'x' } }).scale).toEqual({ stepG: 0.1, later: 'x' });
+});
+
+describe('what of a data sheet stands on a card', () => {
+  const card = {
+    name: 'F',
+    freeRiseKgM3: 96,
+    freeRiseFrom: 'data-sheet',
+    ratio: { a: 100, b: 55, by: 'mass' },
+  };
+  const sheet = (more: object): object => sheetOf({ ...card, ...more } as Shop['foams'][number]);
+
+  it('the figures that are numbers', () => {
+    expect(sheet({ timesAtC: 23, ncoShare: '0.3', waterShare: Infinity, aPerKg: 9 })).toEqual({
+      timesAtC: 23,
+      aPerKg: 9,
+    });
+    expect(sheet({})).toEqual({});
+  });
+
+  it('and the kits that weigh something and do not cost less than nothing', () => {
+    const kits = [{ massKg: 2 }, { massKg: 5, price: 0 }, { massKg: 8, price: 70 }];
+    const none = [
+      null,
+      'kit',
+      { massKg: 0 },
+      { massKg: '2' },
+      { massKg: 2, price: -1 },
+      { massKg: 2, price: 'x' },
+    ];
+    expect(sheet({ kits: [...kits, ...none, { massKg: Infinity }] })).toEqual({ kits });
+    expect(sheet({ kits: none })).toEqual({});
+    expect(sheet({ kits: 'two' })).toEqual({});
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { freeRiseFromCup, freeRiseFromCups, waterGPerCm3 } from '../../src/yield/cupTest';
+import { cupTest, freeRiseFromCup, freeRiseFromCups, waterGPerCm3 } from '../../src/yield/cupTest';
 import { expectClose } from '../support/close';
 import { problemOf, valueOf } from '../support/outcome';
 import { expectPrinted } from '../support/printed';
@@ -22,6 +22,24 @@ describe('cup test', () => {
   ] as const)('water at %d C against the printed tables (CRC Handbook, from memory)', (tempC, published) =>
     expectPrinted(waterGPerCm3(tempC), published),
   );
+
+  it('the range of a cup holds the truth 9 times of 10: 1.645 x 4 % under 100 g, 3 % from there on, by hand', () => {
+    const water = { cupG: 0, waterG: 1000 * waterGPerCm3(20), waterTempC: 20 };
+    const small = valueOf(cupTest([{ ...water, fullG: 99 }]));
+    expect(small).toMatchObject({ uShare: 0.04, freeRiseKgM3: { from: 'cup-test' }, cups: [{ foamG: 99 }] });
+    expectClose(small.freeRiseKgM3.low, 99 * (1 - 1.6448536 * 0.04), 1e-8);
+    expectClose(small.freeRiseKgM3.high, 99 * (1 + 1.6448536 * 0.04), 1e-8);
+    const large = valueOf(cupTest([{ ...water, fullG: 100 }]));
+    expectClose(large.freeRiseKgM3.high, 100 * (1 + 1.6448536 * 0.03), 1e-8);
+    const two = valueOf(
+      cupTest([
+        { ...water, fullG: 120 },
+        { ...water, fullG: 120 },
+      ]),
+    );
+    expectClose(two.uShare, 0.03 / Math.SQRT2, 1e-12);
+    expect(two.cups).toHaveLength(2);
+  });
 
   it('three cups: mean and scatter by hand (155, 164, 173: s = 9, u = 9/sqrt(3)/164)', () => {
     const cups = [155, 164, 173].map((massG) => ({

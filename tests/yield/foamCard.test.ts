@@ -49,6 +49,7 @@ describe('foam card from a shop file', () => {
       'PART_DENSITIES_NEEDED',
       { ...card, ratio: { a: 2, b: 1, by: 'volume' }, partDensities: undefined },
     ],
+    ['a liquid density that is no number', 'FOAM_CARD_FIELD', { ...card, liquidDensityKgM3: 'thick' }],
     ['a liquid density of 1.07', 'INPUT_OUT_OF_BOUNDS', { ...card, liquidDensityKgM3: 1.07 }],
   ])('refuses %s', (_name, code, json) => expect(problemOf(readFoamCard(json)).code).toBe(code));
 });

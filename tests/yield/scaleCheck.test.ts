@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   coarsestStepG,
+  overloadFindings,
   ratioUncertaintyShare,
   scaleFindings,
   smallestTotalG,
@@ -39,6 +40,29 @@ describe('is the scale fine enough for the ratio?', () => {
     });
     expect(scaleFindings({ ratio, ...parts(totalG * 1.001), stepG: 1, ratioErrorShare: 0 })).toEqual([]);
     expect(scaleFindings({ ratio, ...parts(totalG * 0.999), stepG: 1, ratioErrorShare: 0 })).toHaveLength(1);
+  });
+
+  it('is the coarsest usual step at which the ratio can be weighed: tried one by one, over two powers of ten', () => {
+    const usual = [-3, -2, -1, 0, 1].flatMap((power) => [1, 2, 5].map((step) => Number(`${step}e${power}`)));
+    for (let totalG = 5; totalG < 500; totalG *= 1.007) {
+      const can = (stepG: number): boolean =>
+        2 * ratioUncertaintyShare({ partAG: (totalG * 2) / 7, partBG: (totalG * 5) / 7, stepG }) <= 0.01;
+      expect(coarsestStepG(ratio, totalG), `${totalG} g`).toBe(usual.filter(can).at(-1));
+    }
+  });
+
+  it('A and B together are too much for a scale only above what it takes', () => {
+    expect(overloadFindings(2000, undefined)).toEqual([]);
+    expect(overloadFindings(2000, 2000)).toEqual([]);
+    expect(overloadFindings(2001, 2000)).toMatchObject([
+      { code: 'SCALE_OVERLOADED', status: 'look', values: { totalG: 2001, maxG: 2000 } },
+    ]);
+  });
+
+  it('just 1 % is fine enough', () => {
+    const stepG = (0.01 * Math.sqrt(6)) / 2 / Math.hypot(1 / 20, 1 / 50);
+    expect(2 * ratioUncertaintyShare({ partAG: 20, partBG: 50, stepG })).toBe(0.01);
+    expect(scaleFindings({ ratio, partAG: 20, partBG: 50, stepG, ratioErrorShare: 0 })).toEqual([]);
   });
 
   it('gives a usual step, free of binary dust', () => {

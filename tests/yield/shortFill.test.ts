@@ -20,6 +20,7 @@ describe('chance of a short fill', () => {
   it('is certain where nothing is uncertain', () => {
     expect(shortFillChance({ packFactor: 1.2, leastPack: 1, sigmaShare: 0 })).toBe(0);
     expect(shortFillChance({ packFactor: 1, leastPack: 1.1, sigmaShare: 0 })).toBe(1);
+    expect(shortFillChance({ packFactor: 1.1, leastPack: 1.1, sigmaShare: 0 })).toBe(0.5);
   });
 
   it('the pack for a wanted chance gives that chance back, though the uncertainty moves with the pack', () => {

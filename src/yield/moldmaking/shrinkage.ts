@@ -57,7 +57,7 @@ export function shrinkFromLengths({
   const value = 1 - moldMm / sculptMm;
   const inBounds = checkBounds({ moldShrinkShare: value });
   if (!inBounds.ok) return inBounds;
-  if (half >= sculptMm) {
+  if (readingMm > sculptMm) {
     return bad('INPUT_OUT_OF_BOUNDS', {
       input: 'readingMm',
       value: readingMm,

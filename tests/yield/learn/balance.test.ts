@@ -59,6 +59,11 @@ describe('weigh-back', () => {
     const { wouldBeG } = valueOf(massBalance({ residueG: 20, trimG: 10, castingG: 455 }));
     expect(wouldBeG).toMatchObject({ part: 'mixedG', low: 485 });
     expectClose(wouldBeG!.high, 500, 1e-12);
+    expect(valueOf(massBalance({ residueG: 20, castingG: 455 }))).toEqual({
+      status: 'unknown',
+      notWeighed: ['trimG', 'mixedG'],
+      foundG: 475,
+    });
   });
 
   it.each([
@@ -71,6 +76,14 @@ describe('weigh-back', () => {
     // Four readings: 2 x 4^0.5 / 6^0.5 = 1.63 g of slack beyond 0 and 3 %.
     const weights = { mixedG, residueG: 20, castingG: 470, trimG: 10 };
     expect(valueOf(massBalance(weights)).status).toBe(status);
+  });
+
+  it('two readings of a scale of 1 g leave 2 x 2^0.5 / 6^0.5 = 1.15 g of slack, three 1.41 g', () => {
+    const off = (more: object): unknown => valueOf(massBalance({ mixedG: 500, ...more })).off;
+    expect(off({ castingG: 501.1 })).toBeUndefined();
+    expect(off({ castingG: 501.2 })).toBe('over');
+    expect(off({ castingG: 481.4, residueG: 20 })).toBeUndefined();
+    expect(off({ castingG: 481.5, residueG: 20 })).toBe('over');
   });
 
   it('refuses a weight that is none', () => {

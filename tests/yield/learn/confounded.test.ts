@@ -63,6 +63,55 @@ describe('what moved together', () => {
     expect(findConfounded([])).toMatchObject({ verdict: 'too-few', pairs: [], pours: 0 });
   });
 
+  it('a correlation of 0.7 and more counts: 5/7 of 1, 2, 3, 4, 5, 6 against a mixed order does, 23/35 does not (by hand)', () => {
+    // Ranks of n = 6: r = 1 - 6 sum d^2 / (n (n^2 - 1)) (Spearman). Squares of 10: 1 - 60/210 = 5/7; of 12: 1 - 72/210 = 23/35.
+    const ranks = (packs: number[]): TriedPour[] =>
+      packs.map((pack, i) => ({ no: i, packFactor: 1 + pack / 20, moldC: 20 + i }));
+    const [pair] = findConfounded(ranks([2, 1, 5, 4, 3, 6])).pairs;
+    expectClose(pair!.r, 5 / 7, 1e-9);
+    expect(findConfounded(ranks([3, 1, 2, 5, 6, 4])).pairs).toEqual([]);
+  });
+
+  it('settings that hang together through a third one are one group', () => {
+    const chained = findConfounded(
+      [20, 25, 30, 35].map((moldC, i): TriedPour => ({
+        no: i,
+        moldC,
+        packFactor: 1.2 + moldC / 100,
+        roomC: moldC - 5,
+      })),
+    );
+    expect(chained.pairs).toHaveLength(3);
+    expect(chained.groups).toEqual([['packFactor', 'moldC', 'roomC']]);
+  });
+
+  it('a setting that only two pours share with another cannot be held against it', () => {
+    const pours: TriedPour[] = [
+      { no: 1, packFactor: 1.2, moldC: 20 },
+      { no: 2, packFactor: 1.3, moldC: 30 },
+      { no: 3, packFactor: 1.4 },
+      { no: 4, moldC: 40 },
+    ];
+    expect(findConfounded(pours)).toMatchObject({ verdict: 'apart', pairs: [], still: ['opening', 'roomC'] });
+  });
+
+  it('what every good casting had: of one alone, what is known of it; of none, nothing', () => {
+    const poor: TriedPour = { no: 1, packFactor: 1.2, moldC: 20, opening: 'open', skin: 1 };
+    expect(findConfounded([poor])).not.toHaveProperty('goodOnlyWith');
+    const good: TriedPour = { no: 2, skin: 3, opening: 'open' };
+    expect(findConfounded([poor, good]).goodOnlyWith).toEqual({ plugged: false, pours: [2] });
+    const both = findConfounded([good, { no: 3, skin: 5, opening: 'plug', packFactor: 1.3 }]).goodOnlyWith;
+    expect(both).toEqual({ leastPack: 1.3, plugged: false, pours: [2, 3] });
+  });
+
+  it('packs count as the same up to 0.02 apart, of one foam only', () => {
+    const good: TriedPour = { no: 1, packFactor: 1.3, skin: 4, foam: 'light' };
+    const against = (packFactor: number, foam = 'light'): number =>
+      findConfounded([good, { no: 2, packFactor, skin: 2, foam }]).samePack.length;
+    expect([1.28, 1.32, 1.279, 1.321].map((pack) => against(pack))).toEqual([1, 1, 0, 0]);
+    expect(against(1.3, 'firm')).toBe(0);
+  });
+
   it('a temperature that nobody measured is not made up', () => {
     const unmeasured = samplePours.map((pour): TriedPour => {
       const bare = { ...pour };

@@ -23,6 +23,13 @@ describe('whether something moves along the life of a mold', () => {
     expect(drift.slope!.high).toBeLessThan(0);
   });
 
+  it('castings of one place have no line: cannot tell; castings that agree to the digit do not move', () => {
+    const seen = [0.99, 0.98, 0.97, 0.96, 0.95, 0.94];
+    const onePlace = seen.map((one) => ({ place: 3, seen: one }));
+    expect(learnDrift(onePlace)).toEqual({ verdict: 'cannot-tell', castings: 6 });
+    expect(learnDrift(life(Array.from(seen, () => 0.99)))).toMatchObject({ verdict: 'still', scatter: 0 });
+  });
+
   it('slope, range and scatter are those of least squares', () => {
     // x = 1..6: Sxx = 17.5, Sxy = 9.5; Student t of 4 degrees at 0.95: 2.131847 (a printed table has 2.132).
     const drift = learnDrift(life([1, 2, 2, 3, 3, 4]));

@@ -40,12 +40,29 @@ describe('before any pour', () => {
     expectClose(Math.sqrt(expectedS2), 0.03 * density, 1e-12);
   });
 
+  it('a doubt that is not told is 8 % of a data sheet and 3 % of a cup', () => {
+    const told = (from: FillPrior['from'], uFreeRiseShare?: number): unknown =>
+      valueOf(
+        fillBelief({ freeRiseKgM3: 100, from, ...(uFreeRiseShare === undefined ? {} : { uFreeRiseShare }) }),
+      );
+    expect(told('data-sheet')).toEqual(told('data-sheet', 0.08));
+    expect(told('cup-test')).toEqual(told('cup-test', 0.03));
+    expect(told('cup-test')).not.toEqual(told('cup-test', 0.08));
+  });
+
   it('under three pours it stands alone and says so', () => {
     const model = valueOf(learnFill(prior, [short(480, 0.02), full(560)]));
     expect(model).toMatchObject({ from: 'data-sheet', fellBack: true, pours: 2, exact: 0, bounds: 0 });
     const alone = valueOf(learnFill(prior, []));
     const at = { ...troll, chance: 0.95 };
     expect(valueOf(fillAt(model, at))).toEqual(valueOf(fillAt(alone, at)));
+  });
+
+  it('no doubt makes the least mass less than nothing', () => {
+    const alone = valueOf(learnFill(prior, []));
+    const { leastG } = valueOf(fillAt(alone, { cavityCm3: 100, chance: 0.5, extraUG: 1000 }));
+    expect(leastG.low).toBe(0);
+    expect(leastG.high).toBeGreaterThan(1000);
   });
 
   it('a cup test narrows it', () => {

@@ -117,6 +117,21 @@ describe('effect on the skin', () => {
     expect(tangled.high).toBe(0);
   });
 
+  it('skins 2, 3, 3, 4 of packs 1.1 to 1.4: 6 a unit of pack, and the range of least squares (by hand)', () => {
+    // Sxx 0.05, Sxy 0.3; off by 0.1, 0.3, 0.3, 0.1: squares 0.2 over 2 degrees; Student's t of 2 at 95 % is 2.919986 (published tables).
+    const made = [2, 3, 3, 4].map((skin, i): TriedPour => ({ no: i, packFactor: 1.1 + i / 10, skin }));
+    const half = 0.05 * 2.919986 * Math.sqrt(0.1 / 0.05);
+    const effect = (by: number, isConfounded = false) =>
+      skinEffect(made, { factor: 'packFactor', by, isConfounded })!;
+    expectClose(effect(0.05).value, 0.3, 1e-9);
+    expectClose(effect(0.05).low, 0.3 - half, 1e-5);
+    expectClose(effect(0.05).high, 0.3 + half, 1e-5);
+    expectClose(effect(-0.05).low, -0.3 - half, 1e-5);
+    expectClose(effect(-0.05).high, -0.3 + half, 1e-5);
+    expect(effect(0.05, true).low).toBe(0);
+    expect(skinEffect(made.slice(1), { factor: 'packFactor', by: 1, isConfounded: false })).toBeUndefined();
+  });
+
   it('four pours carry no line through two settings', () => {
     expect(skinEffect(light.slice(0, 4), { factor: 'moldC', by: 5, isConfounded: false })).toBeUndefined();
   });

@@ -29,6 +29,14 @@ describe('residue on mixed mass', () => {
     expectClose(three.fixedG!.value, 61 / 3 - 21, 1e-10);
     // Off the line by 1/6, -1/3, 1/6: squares 1/6 over one degree of freedom.
     expectClose(three.scatterG!, Math.sqrt(1 / 6), 1e-10);
+    // With three pours of 3 g more: squares 1/6 + 27 over 4; Student's t of 4 at 95 % is 2.131847 (published tables).
+    const scatterG = Math.sqrt((1 / 6 + 27) / 4);
+    const slopeHalf = (2.131847 * scatterG) / Math.sqrt(20_000);
+    expectClose(three.perMixed!.low, 0.105 - slopeHalf, 1e-5);
+    expectClose(three.perMixed!.high, 0.105 + slopeHalf, 1e-5);
+    const fixedHalf = 2.131847 * scatterG * Math.sqrt(1 / 3 + 200 ** 2 / 20_000);
+    expectClose(three.fixedG!.low, 61 / 3 - 21 - fixedHalf, 1e-5);
+    expectClose(three.fixedG!.high, 61 / 3 - 21 + fixedHalf, 1e-5);
   });
 
   it('three pours that happen to agree claim no certainty: 3 g of scatter count as three pours more', () => {
@@ -49,6 +57,7 @@ describe('residue on mixed mass', () => {
     expect(two).toEqual({ way: 'default', pours: 2 });
     const at = residueAt(two, 500);
     expect(at).toMatchObject({ value: 30, from: 'assumed' });
+    expectClose(at.low, 30 - 1.644853627 * 10, 1e-8);
     expectClose(at.high, 30 + 1.644853627 * 10, 1e-8);
     expect(residueUG(two, 500)).toBe(10);
   });
@@ -58,6 +67,19 @@ describe('residue on mixed mass', () => {
     expect(same.way).toBe('mean');
     expect(residueAt(same, 510)).toMatchObject({ value: 22, from: 'learned' });
     expect(residueAt(same, 900)).toMatchObject({ value: 30, from: 'assumed' });
+    // A quarter of 500 g either way.
+    expect([374, 376, 624, 626].map((mixedG) => residueAt(same, mixedG).from)).toEqual([
+      'assumed',
+      'learned',
+      'learned',
+      'assumed',
+    ]);
+    // Squares 8 + 27 over 5, and a third more for the next pour; Student's t of 5 at 95 % is 2.015048 (published tables).
+    const half = 2.015048 * Math.sqrt(7 * (4 / 3));
+    expectClose(residueAt(same, 500).low, 22 - half, 1e-5);
+    expectClose(residueAt(same, 500).high, 22 + half, 1e-5);
+    expectClose(same.fixedG!.high, 22 + 2.015048 * Math.sqrt(7 / 3), 1e-5);
+    expect(same.meanMixedG).toBe(500);
   });
 
   it('is never below nothing', () => {

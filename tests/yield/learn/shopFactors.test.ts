@@ -63,6 +63,16 @@ describe('what an opening keeps of the overpack', () => {
     expect(plug).toMatchObject({ opening: 'plug', pours: 1 });
   });
 
+  it('a doubt that takes all of the overpack leaves nothing at its lower end; 5 % is assumed', () => {
+    const { uFreeRiseShare: _u, ...untold } = { ...troll, trimG: 0.5 };
+    const keptAt = (packFactor: number) => valueOf(openingKeeps([{ ...untold, packFactor }]))[0]!.keptShare;
+    // 1.645 x 5 % of the free rise is 8.2 %: more than the 5 % packed beyond it, and 0.41 of a fifth.
+    expect(keptAt(1.05).low).toBe(0);
+    const share = (1.644854 * 0.05) / 0.2;
+    expectClose(keptAt(1.2).low, 1 - 0.5 / (89.6 * (1 - share)), 1e-6);
+    expectClose(keptAt(1.2).high, 1 - 0.5 / (89.6 * (1 + share)), 1e-6);
+  });
+
   it('open and plugged apart; no trim or no overpack says nothing', () => {
     const kept = valueOf(
       openingKeeps([

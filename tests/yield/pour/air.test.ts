@@ -69,6 +69,36 @@ describe('which air is taken', () => {
   });
 });
 
+describe('how sure the corrected density is (by hand, of the rules as told in docs/rules.md)', () => {
+  const correct = (change: Partial<Parameters<typeof correctForAir>[0]>) =>
+    valueOf(correctForAir({ ...TEN_PCF, cupTestedToday: false, today: {}, ...change })).freeRiseKgM3;
+  const gasShare = 1 - 160.184634 / 1070;
+
+  it('a barometer is off by 0.3 kPa, the weather at a height by 1.5: twice that, times the gas share', () => {
+    const read = correct({ today: { stationKPa: 90 } });
+    expectClose(read.low, read.value * (1 - (gasShare * 0.6) / 90), 1e-12);
+    expectClose(read.high, read.value * (1 + (gasShare * 0.6) / 90), 1e-12);
+    const height = correct({ today: { altitudeM: 0 }, then: { stationKPa: 101.325 } });
+    expectClose(height.high, height.value * (1 + (gasShare * 3) / 101.325), 1e-12);
+  });
+
+  it('5 K warmer may be 5 x (1 - 0.24) % lighter still, 5 K colder as much denser; the other end is the value', () => {
+    const warmer = correct({ then: { ingredientsC: 20 }, ingredientsC: 25 });
+    expectClose(warmer.low, warmer.value * (1 - 0.038), 1e-12);
+    expect(warmer.high).toBe(warmer.value);
+    const colder = correct({ then: { ingredientsC: 20 }, ingredientsC: 15 });
+    expectClose(colder.high, colder.value * (1 + 0.038), 1e-12);
+    expect(colder.low).toBe(colder.value);
+  });
+
+  it('a reading is asked about from 5 kPa on, above and below the standard of the height', () => {
+    const asked = (stationKPa: number): number =>
+      valueOf(stationAir({ stationKPa, altitudeM: 0 })).findings.length;
+    expect([96.3, 96.35, 106.3, 106.35].map(asked)).toEqual([1, 0, 0, 1]);
+    expect(valueOf(stationAir({ stationKPa: 60 })).findings).toEqual([]);
+  });
+});
+
 describe('never corrected twice', () => {
   const inputs = {
     ...TEN_PCF,

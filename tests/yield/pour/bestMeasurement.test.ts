@@ -29,6 +29,14 @@ describe('the one measurement that would buy most (budget after JCGM 100)', () =
     expectPrinted(gains[0]!.leftShare, '0.46');
   });
 
+  it('a chance that no pack keeps has no pack now, and one once the doubt is measured away', () => {
+    const wide: BatchInputs = { ...t37, cavityCm3: { value: 5200, from: 'given', uShare: 0.5 } };
+    const { packFactor, gains } = valueOf(bestMeasurement(wide, 0.001));
+    expect(packFactor).toBeUndefined();
+    expect(gains[0]!.measurement).toBe('water-fill');
+    expect(gains[0]!.packFactor).toBeGreaterThan(1);
+  });
+
   it('T37: with the cup test done, filling the mold with water buys most, and a better scale next to nothing', () => {
     const tested: BatchInputs = {
       ...t37,

@@ -57,6 +57,13 @@ describe('what one person can mix and pour', () => {
     expect(plan.cups).toHaveLength(3);
   });
 
+  it('cup and clock both known: the smaller says, 1.07 x 900 / 3 = 321 g against 400 g', () => {
+    const window = { creamS: 35, mixS: 20, carryS: 5, marginS: 5 };
+    const plan = valueOf(planCups(T1, { cupCm3: 900, window, pourGPerS: 80 }));
+    expectClose(plan.largestMixG!, 321, 1e-12);
+    expect(plan.limitedBy).toBe('container');
+  });
+
   it('neither cup nor cream time known: one cup, and Not checked', () => {
     const plan = valueOf(planCups(T1));
     expect(plan.cups).toHaveLength(1);

@@ -39,6 +39,11 @@ describe('pack by size (a mass balance of ours; skin depth and density: common p
     expect(open.assumptions.map(({ name, value }) => [name, value])).toContainEqual(['skin_depth_mm', 1]);
     expectClose(open.leastPack.low, 1.05, 1e-12);
     expectClose(open.leastPack.high, 1.2, 1e-12);
+    // A margin of 0.2 on top, at either end and between.
+    expectClose(open.advisedPack.low, 1.25, 1e-12);
+    expectClose(open.advisedPack.value, 1.3, 1e-12);
+    expectClose(open.advisedPack.high, 1.4, 1e-12);
+    expect([open.leastPack.from, open.advisedPack.from]).toEqual(['assumed', 'assumed']);
     const set = valueOf(sizeAwarePack({ castingCm2: 1500, cavityCm3: 4500, skinMm: 2 }));
     expect(set.leastPack).toMatchObject({ from: 'given', low: set.leastPack.value });
     expectClose(set.leastPack.value, 1.2, 1e-12);

@@ -60,6 +60,14 @@ describe('packs side by side', () => {
     );
   });
 
+  it('a lid of 5 kg and a safety of 3: three times the push, less 49.033 N (by hand)', () => {
+    const options = { list: [1.3], projectedCm2: 400 };
+    const push = columns(t1, options)[0]!.clamp!.pushN;
+    expectClose(columns(t1, { ...options, safety: 3 })[0]!.clamp!.clampN, 3 * push, 1e-12);
+    const { clampN } = columns(t1, { ...options, safety: 3, lidG: 5000 })[0]!.clamp!;
+    expectClose(clampN, 3 * push - 5 * 9.80665, 1e-12);
+  });
+
   it('without the shadow of the cavity no force is told, without prices no cost, without a past none', () => {
     const [column] = columns(t1, { list: [1.3] });
     expect(column).not.toHaveProperty('clamp');

@@ -65,6 +65,20 @@ describe('the pour window', () => {
     expect(assumptions).toEqual([]);
   });
 
+  it('10 K warmer: 100 s of cream are 69.4 of 50 to 71.4, and 40 s of hands leave 29.4 of 10 to 31.4', () => {
+    const hands = { creamS: 100, atC: 20, nowC: 30, mixS: 30, carryS: 6, marginS: 4 };
+    const { pourWindowS } = valueOf(pourWindow(hands));
+    expectPrinted(pourWindowS.value, '29.4');
+    expectClose(pourWindowS.low, 10, 1e-12);
+    expectClose(pourWindowS.high, 100 / 1.4 - 40, 1e-12);
+    // With one temperature missing nothing is shifted.
+    const { nowC: _now, ...unknown } = hands;
+    expect(valueOf(pourWindow(unknown)).pourWindowS).toMatchObject({ low: 60, value: 60, high: 60 });
+    const { atC: _at, ...other } = hands;
+    expect(valueOf(pourWindow(other)).pourWindowS.value).toBe(60);
+    expect(problemOf(pourWindow({ ...unknown, creamS: 40 })).code).toBe('POUR_WINDOW_NONE');
+  });
+
   it('a warm day shortens it, and its low end is never below nothing', () => {
     const hands = { creamS: 45, mixS: 20, carryS: 5, atC: 23 };
     const warm = valueOf(pourWindow({ ...hands, nowC: 28 }));

@@ -54,6 +54,13 @@ describe('ten trolls on two molds', () => {
 });
 
 describe('runs', () => {
+  it('a ratio told in small numbers is the same ratio', () => {
+    const small = { ...trolls, ratio: { a: 1, b: 0.55, by: 'mass' as const } };
+    expectClose(valueOf(planRun(small)).buyKg!, valueOf(planRun(trolls)).buyKg!, 1e-12);
+    const tiny = { ...trolls, ratio: { a: 0.5, b: 0.275, by: 'mass' as const } };
+    expectClose(valueOf(planRun(tiny)).buyKg!, valueOf(planRun(trolls)).buyKg!, 1e-12);
+  });
+
   it('one part short: only that one is named, and the kits are for it', () => {
     const run = valueOf(planRun({ ...trolls, stock: [{ aKg: 50, bKg: 1 }], spareShare: 0, cupG: 0 }));
     expect(run.stock.runsOut).toEqual([{ part: 'b', afterCasting: 4 }]);

@@ -41,6 +41,14 @@ describe('a heat gun on thick rubber', () => {
     expect(value).toBeGreaterThan(3);
     expect(value).toBeLessThan(5);
     expect(low).toBeLessThan(value);
+    // After that many seconds the surface reaches 50 C at the end of its own range, and not a tenth of a second before.
+    const { high } = pass.secondsToLook!;
+    const hottestAt = (seconds: number): number =>
+      valueOf(heatGunPass({ wallMm: 8, startTempC: 20, seconds })).surfaceTempC.high;
+    const coolestAt = (seconds: number): number =>
+      valueOf(heatGunPass({ wallMm: 8, startTempC: 20, seconds })).surfaceTempC.low;
+    expectClose(hottestAt(low), 50, 1e-6, 'at the earliest');
+    expectClose(coolestAt(high), 50, 1e-6, 'at the latest');
     const there = heatGunPass({ wallMm: 8, startTempC: 20, seconds: value });
     expectClose(valueOf(there).surfaceTempC.value, 50, 1e-9, 'at that second');
     expect(pass.deepTempC.value).toBeLessThan(20.01);

@@ -178,6 +178,20 @@ describe('the shortcut of one temperature throughout', () => {
   });
 });
 
+it('of one temperature throughout, a slab keeps its warmth rho c L / h, a cylinder half and a sphere a third of it, times ln 2 for half the way (by hand)', () => {
+  const thin = { ...SILICONE_HEAT, thicknessMm: 1, hWM2K: 5, startTempC: 0, surroundTempC: 40 };
+  // 0.5 mm from the face to the middle: 1200 x 1300 x 0.0005 / 5 s = 2.6 min.
+  for (const [shape, sides, minutes] of [
+    ['slab', 1, 2 * 2.6],
+    ['slab', 2, 2.6],
+    ['cylinder', 2, 2.6 / 2],
+    ['sphere', 2, 2.6 / 3],
+  ] as const) {
+    const lumped = valueOf(lumpedTimeMin({ ...thin, shape, sides }, 20));
+    expectClose(lumped.minutes, minutes * Math.LN2, 1e-12, shape);
+  }
+});
+
 describe('a body that cannot be', () => {
   it.each<[Partial<HeatedBody>, string, string]>([
     [{ thicknessMm: 0 }, 'INPUT_OUT_OF_BOUNDS', 'thicknessMm'],
