@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
+import type { Here } from '../../src/worker/lifeline';
 import type { FromWorker, Request } from '../../src/worker/protocol';
 import { expect, hasBrowser, newPiece, openTroll, test } from './ticket';
 
@@ -27,10 +28,10 @@ async function offsetsOf(page: Page, file: string, offsetsMm: number[]): Promise
       let id = 0;
       const ask = (request: Request): Promise<unknown> =>
         new Promise((resolve, reject) => {
-          worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
+          worker.onmessage = ({ data }: MessageEvent<FromWorker | Here>) => {
             if (data.say === 'progress') shares.push(data.share);
             else if (data.say === 'answer') resolve(data.answer);
-            else reject(new Error(data.message));
+            else if (data.say === 'failed') reject(new Error(data.message));
           };
           worker.postMessage({ id: ++id, request });
         });

@@ -226,7 +226,7 @@ test('the best way up is looked for when asked, can be cancelled, and is taken b
 });
 
 test('a band that has no width offers ways out, with newtons on the plug', async ({ page }) => {
-  await fillHooks(page);
+  await fillTroll(page);
   await useLightFoam(page, { times: true });
   await toStep(page, 'Mold');
   await box(page, 'Time to pour').fill('1');
