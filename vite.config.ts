@@ -48,6 +48,6 @@ export default defineConfig({
     // three, loaded only when there is a picture to draw.
     chunkSizeWarningLimit: 1100,
     // Two workers, one inside the other, take their time; that is no fault to be told.
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: { checks: { bundlerTimings: false } },
   },
 });
