@@ -31,7 +31,12 @@ export default defineConfig({
     offlineCopy(stamp.serviceWorkerFile),
   ],
   define: { __APP_VERSION__: JSON.stringify(version) },
-  worker: { format: 'es', plugins: () => [notices.worker()] },
+  worker: {
+    format: 'es',
+    plugins: () => [notices.worker()],
+    // Two workers, one inside the other, take their time; that is no fault to be told.
+    rolldownOptions: { checks: { bundlerTimings: false } },
+  },
   // The samples lie beside src/app, not in it.
   server: { host: '127.0.0.1', fs: { allow: [here] } },
   preview: {
@@ -47,7 +52,6 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // three, loaded only when there is a picture to draw.
     chunkSizeWarningLimit: 1100,
-    // Two workers, one inside the other, take their time; that is no fault to be told.
     rolldownOptions: { checks: { bundlerTimings: false } },
   },
 });
