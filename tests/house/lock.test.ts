@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { expect, it } from 'vitest';
@@ -49,4 +49,8 @@ it.each<[string, object, object, string]>([
 it('a package whose script was said no to is taken', () => {
   const packages = { 'node_modules/@c/a': { ...SOUND, hasInstallScript: true } };
   expect(checked(packages, { allowScripts: { '@c/a': false } })).toEqual({ status: 0, said: '' });
+});
+
+it('npx risewright, as the README has it, is not stopped: npm takes this very package for one whose script nobody looked at', () => {
+  expect(readFileSync(join(root, '.npmrc'), 'utf8')).not.toContain('strict-allow-scripts');
 });
