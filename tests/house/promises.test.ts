@@ -26,8 +26,15 @@ it('there are promises about data, numbers and the program', () => {
     '## Your data',
     '## Your numbers',
     '## The program',
+    '## What came of it last',
     '## What nobody can promise',
   ]);
+});
+
+it('the output of each run that is told of is kept', () => {
+  const outputs = [...read('docs/promises.md').matchAll(/\]\((results\/[^)]+)\)/g)].map(([, file]) => file!);
+  expect(outputs.length).toBeGreaterThan(2);
+  expect(outputs.filter((file) => !existsSync(join(root, 'docs', file)))).toEqual([]);
 });
 
 describe.each(promises)('$title', ({ proofs }) => {
