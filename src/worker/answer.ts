@@ -31,6 +31,11 @@ export function answer(
   shouldStop?: () => boolean,
 ): Answers[Kind] {
   const help: Help = { onProgress, ...(shouldStop === undefined ? {} : { shouldStop }) };
+  /** Most works take what was measured, what is asked of it, and who helps. */
+  const asked = <A, T>(
+    { wish, ask }: { wish: SizeWish; ask: A },
+    work: (measured: NonNullable<Desk['measured']>, ask: A, crewed: Help) => Outcome<T>,
+  ): Outcome<T> => onBench(desk, wish, help, (measured, crewed) => work(measured, ask, crewed));
   switch (request.kind) {
     case 'open':
       return open(desk, request);
@@ -41,17 +46,11 @@ export function answer(
     case 'pour':
       return pourWish(request.ask);
     case 'mold':
-      return onBench(desk, request.wish, help, (measured, crewed) =>
-        moldsWish(measured, request.ask, crewed),
-      );
+      return asked(request, moldsWish);
     case 'opening':
-      return onBench(desk, request.wish, help, (measured, crewed) =>
-        openingWish(measured, request.ask, crewed),
-      );
+      return asked(request, openingWish);
     case 'bestUp':
-      return onBench(desk, request.wish, help, (measured, crewed) =>
-        bestUpWish(measured, request.ask, crewed),
-      );
+      return asked(request, bestUpWish);
     case 'core':
       return onBench(desk, request.wish, help, (measured, crewed) =>
         coreWish(measured, readOn(desk, request), crewed),
@@ -59,17 +58,11 @@ export function answer(
     case 'picture':
       return drawPicture(scanOf(desk), request.place);
     case 'ladder':
-      return onBench(desk, request.wish, help, (measured, crewed) =>
-        ladderWish(measured, request.ask, crewed),
-      );
+      return asked(request, ladderWish);
     case 'shells':
-      return onBench(desk, request.wish, help, (measured, crewed) =>
-        shellsWish(measured, request.ask, crewed),
-      );
+      return asked(request, shellsWish);
     case 'cutFaces':
-      return onBench(desk, request.wish, help, (measured, crewed) =>
-        cutFacesWish(measured, request.ask, crewed),
-      );
+      return asked(request, cutFacesWish);
     case 'paint':
       return onBench(desk, request.wish, help, (measured, crewed) => {
         // On the very points that are drawn: a picture is drawn the same whenever it is asked for.

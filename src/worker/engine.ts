@@ -1,18 +1,5 @@
-import type {
-  Answers,
-  CutFacesAsk,
-  FromWorker,
-  Kind,
-  LadderAsk,
-  MoldsAsk,
-  PicturePlace,
-  Request,
-  ShellsAsk,
-  SizeWish,
-  ToWorker,
-} from './protocol';
-import { SCAN_BYTES_LIMIT, tooManyBytes, type BaseChoice, type Ray } from '../geometry';
-import type { OpeningAsk, PourAsk } from '../plan';
+import type { Answers, FromWorker, Kind, Request, SizeWish, ToWorker } from './protocol';
+import { SCAN_BYTES_LIMIT, tooManyBytes } from '../geometry';
 import type { Outcome } from '../problem';
 
 /** A file the page holds on to, so that a worker that was stopped can be given it again. */
@@ -36,22 +23,13 @@ export interface WorkerLike {
 export type Ended<T> =
   { how: 'answered'; answer: T } | { how: 'dropped' } | { how: 'failed'; message: string };
 
+/** What is asked without a file: all there is to it stands in the request. */
+export type Asked = Exclude<Request, { bytes: ArrayBuffer }>;
+
 export interface Engine {
   open(source: ScanSource): Promise<Ended<Answers['open']>>;
-  size(wish: SizeWish): Promise<Ended<Answers['size']>>;
-  pour(ask: PourAsk): Promise<Ended<Answers['pour']>>;
-  /** Takes seconds: where memory can be shared, everything else goes first and it is begun again after. */
-  mold(wish: SizeWish, ask: MoldsAsk): Promise<Ended<Answers['mold']>>;
-  /** As for the molds, which go before it. */
-  opening(wish: SizeWish, ask: OpeningAsk): Promise<Ended<Answers['opening']>>;
-  bestUp(wish: SizeWish, ask: OpeningAsk): Promise<Ended<Answers['bestUp']>>;
-  picture(place: PicturePlace): Promise<Ended<Answers['picture']>>;
-  ladder(wish: SizeWish, ask: LadderAsk): Promise<Ended<Answers['ladder']>>;
-  shells(wish: SizeWish, ask: ShellsAsk): Promise<Ended<Answers['shells']>>;
-  cutFaces(wish: SizeWish, ask: CutFacesAsk): Promise<Ended<Answers['cutFaces']>>;
-  paint(wish: SizeWish, place: PicturePlace, base: BaseChoice): Promise<Ended<Answers['paint']>>;
-  /** Someone points and waits: it goes before all but a scan. */
-  pick(ray: Ray, place: PicturePlace): Promise<Ended<Answers['pick']>>;
+  /** What takes seconds (LONG) stands aside where memory can be shared: whatever else goes before it (ORDER), and it is begun again after. */
+  ask<K extends Asked['kind']>(request: Extract<Asked, { kind: K }>): Promise<Ended<Answers[K]>>;
   /** The core of the scan, from a scan of its own. */
   core(wish: SizeWish, source: ScanSource): Promise<Ended<Answers['core']>>;
   /** Stops what is running and what waits, within the time a thread takes to end. The scan stays known. */
@@ -214,18 +192,7 @@ export function createEngine(
     open: (source) =>
       refusedBySize(source) ??
       submit('open', async () => ({ kind: 'open', name: source.name, bytes: await source.bytes() }), source),
-    size: (wish) => submit('size', () => Promise.resolve({ kind: 'size', wish })),
-    pour: (ask) => submit('pour', () => Promise.resolve({ kind: 'pour', ask })),
-    mold: (wish, ask) => submit('mold', () => Promise.resolve({ kind: 'mold', wish, ask })),
-    opening: (wish, ask) => submit('opening', () => Promise.resolve({ kind: 'opening', wish, ask })),
-    bestUp: (wish, ask) => submit('bestUp', () => Promise.resolve({ kind: 'bestUp', wish, ask })),
-    picture: (place) => submit('picture', () => Promise.resolve({ kind: 'picture', place })),
-    ladder: (wish, ask) => submit('ladder', () => Promise.resolve({ kind: 'ladder', wish, ask })),
-    shells: (wish, ask) => submit('shells', () => Promise.resolve({ kind: 'shells', wish, ask })),
-    cutFaces: (wish, ask) => submit('cutFaces', () => Promise.resolve({ kind: 'cutFaces', wish, ask })),
-    paint: (wish, place, base) =>
-      submit('paint', () => Promise.resolve({ kind: 'paint', wish, place, base })),
-    pick: (ray, place) => submit('pick', () => Promise.resolve({ kind: 'pick', ray, place })),
+    ask: (request) => submit(request.kind, () => Promise.resolve(request)),
     core: (wish, source) =>
       refusedBySize(source) ??
       submit('core', async () => ({ kind: 'core', wish, name: source.name, bytes: await source.bytes() })),

@@ -79,11 +79,11 @@ async function workOff(): Promise<void> {
 
 /** A measure that is interrupted when it has said so much of its progress. */
 async function interrupted(engine: Engine, share: number, interrupt: () => void): Promise<HeldWorker> {
-  const counted = engine.size({ fileUnit: 'mm' });
+  const counted = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
   await settle();
   const moments = HeldWorker.all.at(-1)!.work();
   await counted;
-  const sized = engine.size({ fileUnit: 'in' });
+  const sized = engine.ask({ kind: 'size', wish: { fileUnit: 'in' } });
   await settle();
   const victim = HeldWorker.all.at(-1)!;
   victim.work({ dieAt: Math.min(moments, Math.ceil(share * moments)), end: interrupt });
@@ -96,7 +96,7 @@ describe.each(SHARES)('a measure at %f of its progress', (share) => {
     const engine = await opened();
     const victim = await interrupted(engine, share, () => engine.cancel());
     expect(victim.ended).toBe(true);
-    const next = engine.size({ fileUnit: 'mm' });
+    const next = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await workOff();
     expectClose(volumeOf(await next), 1, 1e-12, 'cube of 10 mm, cm3');
   });
@@ -109,7 +109,7 @@ describe.each(SHARES)('a measure at %f of its progress', (share) => {
     victim.work();
     await workOff();
     expect(await second).toMatchObject({ how: 'answered', answer: { ok: true } });
-    const next = engine.size({ fileUnit: 'mm' });
+    const next = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await workOff();
     expectClose(volumeOf(await next), 8, 1e-12, 'cube of 20 mm, cm3');
   });

@@ -34,7 +34,7 @@ async function withCube() {
 describe('the engine behind the page', () => {
   it('answers with progress on the way', async () => {
     const { engine, heard, worker } = await withCube();
-    const sized = engine.size({ fileUnit: 'mm' });
+    const sized = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
     worker.work();
     expectClose(volumeOf(await sized), 1, 1e-12, 'cube of 10 mm, cm3');
@@ -43,10 +43,10 @@ describe('the engine behind the page', () => {
 
   it('drops every wish but the newest: the one that runs, and those that wait', async () => {
     const { engine, worker } = await withCube();
-    const first = engine.size({ fileUnit: 'mm' });
+    const first = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
-    const second = engine.size({ fileUnit: 'cm' });
-    const third = engine.size({ fileUnit: 'm' });
+    const second = engine.ask({ kind: 'size', wish: { fileUnit: 'cm' } });
+    const third = engine.ask({ kind: 'size', wish: { fileUnit: 'm' } });
     expect((await first).how).toBe('dropped');
     expect((await second).how).toBe('dropped');
     worker.work();
@@ -58,12 +58,12 @@ describe('the engine behind the page', () => {
 
   it('cancels by ending the worker, and gives the next one the same scan before it asks', async () => {
     const { engine, worker } = await withCube();
-    const first = engine.size({ fileUnit: 'mm' });
+    const first = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
     engine.cancel();
     expect((await first).how).toBe('dropped');
     expect(worker.ended).toBe(true);
-    const again = engine.size({ fileUnit: 'mm' });
+    const again = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
     const next = HeldWorker.all[1]!;
     expect(next.inbox.map(({ request }) => request.kind)).toEqual(['open']);
@@ -79,7 +79,7 @@ describe('the engine behind the page', () => {
     await settle();
     worker.work();
     expect(await refused).toMatchObject({ how: 'answered', answer: { ok: false } });
-    const sized = engine.size({ fileUnit: 'mm' });
+    const sized = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
     worker.work();
     expect(await sized).toMatchObject({ how: 'answered', answer: { ok: true } });
@@ -87,7 +87,7 @@ describe('the engine behind the page', () => {
 
   it('does not wait for the old scan when a new one is opened', async () => {
     const { engine, worker } = await withCube();
-    const sized = engine.size({ fileUnit: 'mm' });
+    const sized = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
     const opened = engine.open(cube);
     expect((await sized).how).toBe('dropped');
@@ -100,10 +100,10 @@ describe('the engine behind the page', () => {
   it('lets the molds stand aside for a pour and begins them again after it', async () => {
     const { engine, worker } = await withCube();
     const kinds = (): string[] => worker.inbox.map(({ request }) => request.kind);
-    const molds = engine.mold({ fileUnit: 'cm' }, { settings: { block: {} } });
+    const molds = engine.ask({ kind: 'mold', wish: { fileUnit: 'cm' }, ask: { settings: { block: {} } } });
     await settle();
     expect([kinds(), worker.inbox[0]!.stop![0]]).toEqual([['mold'], 0]);
-    const poured = engine.pour(pourAsk);
+    const poured = engine.ask({ kind: 'pour', ask: pourAsk });
     expect(worker.inbox[0]!.stop![0]).toBe(1);
     worker.work();
     await settle();
@@ -118,9 +118,13 @@ describe('the engine behind the page', () => {
 
   it('answers to nobody a mold whose thickness was changed while it was worked out', async () => {
     const { engine, worker } = await withCube();
-    const first = engine.mold({ fileUnit: 'cm' }, { settings: { block: {} } });
+    const first = engine.ask({ kind: 'mold', wish: { fileUnit: 'cm' }, ask: { settings: { block: {} } } });
     await settle();
-    const second = engine.mold({ fileUnit: 'cm' }, { settings: { block: { wallMm: 20 } } });
+    const second = engine.ask({
+      kind: 'mold',
+      wish: { fileUnit: 'cm' },
+      ask: { settings: { block: { wallMm: 20 } } },
+    });
     expect((await first).how).toBe('dropped');
     worker.work();
     await settle();
@@ -144,7 +148,7 @@ describe('the engine behind the page', () => {
     };
     expect(await engine.open(large)).toMatchObject(refused);
     expect(await engine.core({ fileUnit: 'mm' }, large)).toMatchObject(refused);
-    const sized = engine.size({ fileUnit: 'mm' });
+    const sized = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
     worker.work();
     expectClose(volumeOf(await sized), 1, 1e-12, 'cube of 10 mm, cm3');
@@ -156,7 +160,7 @@ describe('the engine behind the page', () => {
 
   it('hands on a fault of ours as one', async () => {
     const { engine, worker } = await withCube();
-    const sized = engine.size({ fileUnit: 'mm' });
+    const sized = engine.ask({ kind: 'size', wish: { fileUnit: 'mm' } });
     await settle();
     worker.onmessage?.({
       data: { id: worker.inbox[0]!.id, say: 'failed', message: 'expected X, got Y' },

@@ -21,8 +21,11 @@ const WAYS: readonly (readonly [name: string, end: (worker: HeldWorker) => void]
 
 const WISH = { fileUnit: 'mm' } as const;
 const JOBS: readonly (readonly [name: string, ask: (engine: Engine) => Promise<Ended<unknown>>])[] = [
-  ['a measure', (engine) => engine.size(WISH)],
-  ['molds', (engine) => engine.mold({ fileUnit: 'cm' }, { settings: { block: {} } })],
+  ['a measure', (engine) => engine.ask({ kind: 'size', wish: WISH })],
+  [
+    'molds',
+    (engine) => engine.ask({ kind: 'mold', wish: { fileUnit: 'cm' }, ask: { settings: { block: {} } } }),
+  ],
   ['the reading of a file', (engine) => engine.open(cube)],
 ];
 
@@ -72,7 +75,7 @@ describe('a worker that dies', () => {
       const again = await opened();
       const dies = ask(again);
       // What waits behind it is not lost with it. (For a measure molds stand aside, and another measure takes the place of the first.)
-      const waits = job === 'the reading of a file' ? again.size(WISH) : undefined;
+      const waits = job === 'the reading of a file' ? again.ask({ kind: 'size', wish: WISH }) : undefined;
       await settle();
       const victim = newest();
       victim.work({ dieAt: moment, end: () => end(victim) });
@@ -84,7 +87,7 @@ describe('a worker that dies', () => {
       expect(victim.ended, what).toBe(true);
       await workOff();
       if (waits !== undefined) expectClose(volumeOf(await waits), 1, 1e-12, `${what}: what waited, cm3`);
-      const next = again.size(WISH);
+      const next = again.ask({ kind: 'size', wish: WISH });
       await workOff();
       expectClose(volumeOf(await next), 1, 1e-12, `${what}: cube of 10 mm, cm3`);
       expect(newest()).not.toBe(victim);
@@ -96,7 +99,7 @@ describe('a worker that dies', () => {
     const [first] = HeldWorker.all;
     first!.onfault?.(ENGINE_WORDS.ended);
     expect(first!.ended).toBe(true);
-    const sized = engine.size(WISH);
+    const sized = engine.ask({ kind: 'size', wish: WISH });
     await workOff();
     expect(HeldWorker.all).toHaveLength(2);
     expectClose(volumeOf(await sized), 1, 1e-12, 'cube of 10 mm, cm3');
@@ -104,12 +107,12 @@ describe('a worker that dies', () => {
 
   it('and says more after it was replaced is not listened to', async () => {
     const engine = await opened();
-    const sized = engine.size(WISH);
+    const sized = engine.ask({ kind: 'size', wish: WISH });
     await settle();
     const [first] = HeldWorker.all;
     first!.onfault?.(ENGINE_WORDS.ended);
     expect((await sized).how).toBe('failed');
-    const again = engine.size(WISH);
+    const again = engine.ask({ kind: 'size', wish: WISH });
     await settle();
     first!.work();
     first!.onfault?.('late');
@@ -121,7 +124,7 @@ describe('a worker that dies', () => {
   it('each time it is asked fails each time, and never starts itself anew unasked', async () => {
     const engine = await opened();
     for (let round = 0; round < 3; round++) {
-      const sized = engine.size(WISH);
+      const sized = engine.ask({ kind: 'size', wish: WISH });
       await settle();
       newest().onfault?.(ENGINE_WORDS.ended);
       expect((await sized).how).toBe('failed');

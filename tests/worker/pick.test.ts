@@ -99,8 +99,13 @@ it('a pick goes before what waits, and only the newest is answered', async () =>
     () => undefined,
   );
   const at = (x: number): Promise<unknown> =>
-    engine.pick({ from: [x, 0, 0], direction: [0, 0, -1] }, { up: '+z' });
-  const [size, picture, first, second] = [engine.size({}), engine.picture({ up: '+z' }), at(1), at(2)];
+    engine.ask({ kind: 'pick', ray: { from: [x, 0, 0], direction: [0, 0, -1] }, place: { up: '+z' } });
+  const [size, picture, first, second] = [
+    engine.ask({ kind: 'size', wish: {} }),
+    engine.ask({ kind: 'picture', place: { up: '+z' } }),
+    at(1),
+    at(2),
+  ];
   expect(await first).toEqual({ how: 'dropped' });
   expect(await second).toMatchObject({ how: 'answered', answer: { value: { at: [2, 0, 0] } } });
   await Promise.all([size, picture]);

@@ -1,7 +1,7 @@
 import type { Piece } from '../../job/piece';
 import { readScanAside, type ShopStore } from '../../store';
 import { createEngine, type Engine } from '../../worker/engine';
-import { askEngine, spawnWorker } from '../ticket/askEngine';
+import { spawnWorker } from '../ticket/spawnWorker';
 import { asksOf } from '../ticket/asks';
 import type { KeptSource } from '../ticket/keptSource';
 import { ticketReducer, type JobName } from '../ticket/reducer';
@@ -62,7 +62,7 @@ async function answered(ticket: Ticket, engine: Engine): Promise<Ticket> {
     if (ask === undefined) return now;
     const { job, key, request } = ask;
     now = ticketReducer(now, { do: 'start', job, key });
-    now = ticketReducer(now, { do: 'ended', job, key, ended: await askEngine(engine, request) });
+    now = ticketReducer(now, { do: 'ended', job, key, ended: await engine.ask(request) });
   }
   return now;
 }

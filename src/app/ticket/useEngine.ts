@@ -3,7 +3,7 @@ import { bodyWish } from '../../worker/bodyWish';
 import { createEngine, type Ended, type Engine, type ScanSource } from '../../worker/engine';
 import type { Ray } from '../../geometry';
 import type { Answers, Picked, PicturePlace } from '../../worker/protocol';
-import { askEngine, spawnWorker } from './askEngine';
+import { spawnWorker } from './spawnWorker';
 import { asksOf, type Ask } from './asks';
 import type { KeptSource } from './keptSource';
 import type { Action } from './reducer';
@@ -41,7 +41,9 @@ export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
   useEffect(() => {
     for (const { job, key, request } of JSON.parse(asks) as Ask[]) {
       dispatch({ do: 'start', job, key });
-      void askEngine(engine(), request).then((ended) => dispatch({ do: 'ended', job, key, ended }));
+      void engine()
+        .ask(request)
+        .then((ended) => dispatch({ do: 'ended', job, key, ended }));
     }
   }, [engine, dispatch, asks]);
 
@@ -59,7 +61,7 @@ export function useEngine(ticket: Ticket, dispatch: Dispatch<Action>): Bench {
         .then((ended) => dispatch({ do: 'reopened', source, ended }));
     },
     pick: async (ray, place) => {
-      const ended = await engine().pick(ray, place);
+      const ended = await engine().ask({ kind: 'pick', ray, place });
       return ended.how === 'answered' && ended.answer.ok ? ended.answer.value : undefined;
     },
     core: (source) => {
