@@ -1,8 +1,8 @@
-import { useId } from 'react';
 import { amount } from '../../words/sentence';
 import { Complaint } from '../parts/Complaint';
 import { Fault } from '../parts/Fault';
 import { Verdict } from '../parts/Figure';
+import { FileButton } from '../parts/FileButton';
 import { Question } from '../parts/Question';
 import type { Mark } from '../parts/StatusMark';
 import { SCAN_ENDINGS, SCAN_KINDS } from '../shelf/scanNames';
@@ -64,25 +64,16 @@ export function ScanQuestion({
   );
 }
 
-/** A native file input with its label as the target. A file can be dropped anywhere; here it is said. */
+/** A file can be dropped anywhere; here it is said. */
 function FileChoice({ first, onOpen }: { first: boolean; onOpen: (source: KeptSource) => void }) {
-  const id = useId();
   return (
     <div className="drop">
-      <input
-        id={id}
-        type="file"
-        className="sr"
+      <FileButton
+        label={first ? 'Choose a scan' : 'Choose another scan'}
         accept={SCAN_ENDINGS}
-        onChange={(e) => {
-          const file = e.target.files?.[0];
-          if (file !== undefined) onOpen(sourceOfFile(file));
-          e.target.value = '';
-        }}
+        className={first ? 'btn' : 'btn line'}
+        onFile={(file) => onOpen(sourceOfFile(file))}
       />
-      <label htmlFor={id} className={first ? 'btn' : 'btn line'}>
-        {first ? 'Choose a scan' : 'Choose another scan'}
-      </label>
       <span className="quiet">or drop the file anywhere on this page</span>
     </div>
   );

@@ -12,7 +12,7 @@ import { kitText } from '../ticket/moldState';
 import { ticketReducer } from '../ticket/reducer';
 import { newTicket, type Ticket } from '../ticket/state';
 import { ratioWords } from '../words/ratioWords';
-import { isTaken, withCard } from './cardChange';
+import { nameTrouble, withCard } from './cardChange';
 import { CardForm } from './CardForm';
 import { KitsLine } from './KitsLine';
 
@@ -26,15 +26,10 @@ export function FoamCardForm({ name, onDone }: { name: string | undefined; onDon
   const card = foamOnTicket(ticket);
   const read = readKitsText(kits);
   const said = card?.ok === true ? card.value : undefined;
-  const typed = ticket.foam.name.trim();
   const lacks =
     said === undefined || !read.ok
       ? 'A foam card needs its free rise and the parts of A and of B, and every other box readable or blank.'
-      : typed === ''
-        ? 'A card needs a name.'
-        : isTaken(foams, typed, name)
-          ? `There is a card called ${typed} already.`
-          : undefined;
+      : nameTrouble(foams, ticket.foam.name.trim(), name);
   const fields = { ticket, dispatch };
   return (
     <CardForm

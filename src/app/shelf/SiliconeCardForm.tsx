@@ -9,7 +9,7 @@ import { onSiliconeCard, siliconeOnTicket } from '../ticket/siliconeOnTicket';
 import { newTicket, type Ticket } from '../ticket/state';
 import { sayOnPage } from '../words/sayOnPage';
 import { siliconeRatioWords } from '../words/ratioWords';
-import { isTaken, withCard } from './cardChange';
+import { nameTrouble, withCard } from './cardChange';
 import { CardForm } from './CardForm';
 import { KitsLine } from './KitsLine';
 
@@ -20,19 +20,15 @@ export function SiliconeCardForm({ name, onDone }: { name: string | undefined; o
   const [kept] = useState(() => silicones.find((card) => card.name === name));
   const [ticket, dispatch] = useReducer(ticketReducer, kept, ticketOf);
   const { siliconeName, kits } = ticket.molding;
-  const typed = siliconeName.trim();
   const card = siliconeOnTicket(ticket);
   const said = card?.ok === true ? card.value : undefined;
   const lacks =
-    typed === ''
-      ? 'A card needs a name.'
-      : isTaken(silicones, typed, name)
-        ? `There is a card called ${typed} already.`
-        : card === undefined
-          ? 'A silicone card needs its density, parts of base and of catalyst and its pot life, and every other box readable or blank.'
-          : card.ok
-            ? undefined
-            : sayOnPage(card.problem).text;
+    nameTrouble(silicones, siliconeName.trim(), name) ??
+    (card === undefined
+      ? 'A silicone card needs its density, parts of base and of catalyst and its pot life, and every other box readable or blank.'
+      : card.ok
+        ? undefined
+        : sayOnPage(card.problem).text);
   const fields = { ticket, dispatch };
   return (
     <CardForm

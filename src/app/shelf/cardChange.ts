@@ -4,9 +4,16 @@ interface NamedCard {
   name: string;
 }
 
-/** Another card of that name is there already. */
-export const isTaken = (cards: readonly NamedCard[], name: string, own: string | undefined): boolean =>
-  name !== own && cards.some((card) => card.name === name);
+/** What keeps a card from having this name; `own` is the one it goes by now. */
+export function nameTrouble(
+  cards: readonly NamedCard[],
+  name: string,
+  own: string | undefined,
+): string | undefined {
+  if (name === '') return 'A card needs a name.';
+  const isTaken = name !== own && cards.some((card) => card.name === name);
+  return isTaken ? `There is a card called ${name} already.` : undefined;
+}
 
 /** The shop with a card in the place of the one of before, or behind the others; its stock goes by its new name. */
 export function withCard<Card extends NamedCard>(
