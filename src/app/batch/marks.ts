@@ -9,6 +9,7 @@ import { readPastText } from '../ticket/past';
 import { valueIn } from '../ticket/readField';
 import { fieldsOfPart } from '../ticket/pourWishes';
 import type { Ticket } from '../ticket/state';
+import { FOAM_FIELDS, LOSS_FIELDS } from '../ticket/wishes';
 import { worstFinding, worstMark } from '../words/statuses';
 import { batchChecks, batchFindings, batchProblems } from './batchProblems';
 import { fieldOf } from './fieldProblem';
@@ -31,9 +32,6 @@ export const BATCH_QUESTIONS = [
   'bench',
 ] as const;
 export type BatchQuestion = (typeof BATCH_QUESTIONS)[number];
-
-const FOAM: readonly FieldName[] = ['freeRise', 'partsA', 'partsB', 'densityA', 'densityB'];
-const LOSSES: readonly FieldName[] = ['riser', 'vents', 'residue', 'scaleStep', 'scaleMost'];
 
 /** The mark of each question of Batch: the worst of what stands in its section. */
 export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined): Record<BatchQuestion, Mark> {
@@ -58,7 +56,7 @@ export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined):
     foam: worstMark([
       card?.ok === true ? 'fine' : 'open',
       only('NO_CUP_TEST', 'MIN_FILL_BELOW_FREE_RISE'),
-      ...byFields(FOAM),
+      ...byFields(FOAM_FIELDS),
     ]),
     pack: worstMark([
       only('PACK_UNUSUAL', 'SHORT_FILL_LIKELY', 'MIN_FILL_UNKNOWN'),
@@ -69,7 +67,7 @@ export function batchMarks(ticket: Ticket, card: Outcome<FoamCard> | undefined):
     losses: worstMark([
       only('RESIDUE_LARGE'),
       assumed('residue_g', 'vents_g', 'riser_cm3', 'scale_step_g'),
-      ...byFields(LOSSES),
+      ...byFields(LOSS_FIELDS),
     ]),
     day: worstMark([part('day'), part('mold')]),
     weigh: weighMark(ticket, card, only),

@@ -1,5 +1,6 @@
 import type { FieldName } from './fields';
 import { POUR_FIELDS } from './pourFields';
+import { FIELDS_OF_BATCH } from './wishes';
 import type { Words } from './words';
 
 /** The part of a piece of work that something is said of. */
@@ -22,22 +23,7 @@ const OF_SCULPT: readonly string[] = [
   'overTemp',
 ] satisfies FieldName[];
 
-const OF_CASTING: readonly string[] = [
-  ...([
-    'freeRise',
-    'partsA',
-    'partsB',
-    'densityA',
-    'densityB',
-    'pack',
-    'riser',
-    'vents',
-    'residue',
-    'scaleStep',
-    'scaleMost',
-  ] satisfies FieldName[]),
-  ...Object.keys(POUR_FIELDS),
-];
+const OF_CASTING: readonly string[] = [...FIELDS_OF_BATCH, ...Object.keys(POUR_FIELDS)];
 
 /** Of every choice: where it is kept. */
 export const HOME_OF_CHOICE = {

@@ -124,15 +124,19 @@ function cupDoubt({ foam: { from, cup } }: Ticket, freeRiseKgM3: number): { uSha
     : {};
 }
 
-export const FIELDS_OF_BATCH: readonly OwnField[] = [
+/** The boxes of what goes elsewhere than into the cavity, and of the scale. */
+export const LOSS_FIELDS = LOSSES.map(([name]) => name);
+
+/** The boxes that a foam is told in. */
+export const FOAM_FIELDS = [
   'freeRise',
   'partsA',
   'partsB',
   'densityA',
   'densityB',
-  'pack',
-  ...LOSSES.map(([name]) => name),
-];
+] as const satisfies readonly OwnField[];
+
+export const FIELDS_OF_BATCH: readonly OwnField[] = [...FOAM_FIELDS, 'pack', ...LOSS_FIELDS];
 
 /** The boxes of Batch that were typed into and have no single meaning. */
 export const unreadForBatch = ({ fields }: Ticket): OwnField[] =>
