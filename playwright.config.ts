@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { defineConfig } from '@playwright/test';
-import { chromiumPath } from './tests/e2e/chromium';
+import { chromiumPath } from './scripts/chromium.mjs';
 
 /** A port of its own: a page that someone works with is never tested by mistake. */
 const PORT = 4387;

@@ -2,9 +2,8 @@
 import { existsSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 import { preview } from 'vite';
+import { chromiumPath } from './chromium.mjs';
 import { root } from './setup.mjs';
-
-const USUAL = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
 /** The folder of the built page; throws where nothing was built. */
 export function builtApp(folder = `${root}/dist/app`) {
@@ -15,7 +14,7 @@ export function builtApp(folder = `${root}/dist/app`) {
 
 /** The Chromium to drive; throws where there is none. */
 export function installedChromium() {
-  const executablePath = process.env.CHROMIUM_PATH ?? USUAL.find(existsSync);
+  const executablePath = chromiumPath(process.env, existsSync);
   if (executablePath === undefined) throw new Error('No chromium was found. Set CHROMIUM_PATH.');
   return executablePath;
 }

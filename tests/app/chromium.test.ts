@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chromiumPath } from '../e2e/chromium';
+import { chromiumPath } from '../../scripts/chromium.mjs';
 
 describe('which browser tests the page', () => {
   it('takes CHROMIUM_PATH before the usual places', () => {

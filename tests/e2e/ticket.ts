@@ -1,6 +1,6 @@
 import { test as base, expect, type Locator, type Page } from '@playwright/test';
 import { existsSync } from 'node:fs';
-import { chromiumPath } from './chromium';
+import { chromiumPath } from '../../scripts/chromium.mjs';
 
 /** What goes wrong in a page: an error in its console, a fault in its scripts, a request to elsewhere. Fills as it goes on. */
 export function watch(page: Page, baseURL: string): string[] {

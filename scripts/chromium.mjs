@@ -12,10 +12,7 @@ const USUAL = [
  * The browser to test with: CHROMIUM_PATH, else the first of the usual places. A wrong CHROMIUM_PATH throws; so does having
  * no browser where E2E_REQUIRED=1, so that no run can turn green by skipping everything.
  */
-export function chromiumPath(
-  env: Readonly<Record<string, string | undefined>>,
-  exists: (path: string) => boolean,
-): string | undefined {
+export function chromiumPath(env, exists) {
   const given = env.CHROMIUM_PATH;
   if (given !== undefined && given !== '') {
     if (!exists(given)) throw new Error(`chromiumPath: expected a browser at CHROMIUM_PATH, got ${given}`);
