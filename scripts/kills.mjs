@@ -9,6 +9,7 @@ import { builtApp, installedChromium } from './browser.mjs';
 import { startBrowser } from './kills/browser.mjs';
 import { bundled, openOracle } from './kills/oracle.mjs';
 import { storeRounds, typingRounds } from './kills/rounds.mjs';
+import { lcg } from './lcg.mjs';
 import { root } from './setup.mjs';
 
 /** Killed no later than this after the work began: some dozen writes. Chosen here. */
@@ -24,9 +25,7 @@ const app = resolve(root, option('--app', 'dist/app'));
 if (!(times > 0) || !Number.isInteger(seed)) throw new Error('--times and --seed take whole numbers.');
 console.log(`${times} kills, seed ${seed}`);
 
-/** As tests/support/lcg.ts. */
-let state = seed >>> 0;
-const random = () => (state = (Math.imul(state, 1664525) + 1013904223) >>> 0) / 2 ** 32;
+const random = lcg(seed);
 
 const folder = mkdtempSync(join(tmpdir(), 'risewright-kills-'));
 const server = await preview({

@@ -10,6 +10,7 @@ import { parseArgs } from 'node:util';
 import ts from 'typescript';
 import { typesOf } from './mutants/compiler.mjs';
 import { importGraph } from './mutants/importGraph.mjs';
+import { lcg } from './lcg.mjs';
 import { root } from './setup.mjs';
 
 const WANTED_SHARE = 0.85;
@@ -165,10 +166,9 @@ function told({ file, at, was, text }) {
   return `${relative('src', file)}:${at.line + 1}:${at.character + 1}  ${was}  became  ${text}`;
 }
 
-/** In an order that follows from the seed alone: the generator of tests/support/lcg.ts. */
+/** In an order that follows from the seed alone. */
 function shuffled(list) {
-  let state = seed >>> 0;
-  const random = () => (state = (Math.imul(state, 1664525) + 1013904223) >>> 0) / 2 ** 32;
+  const random = lcg(seed);
   const mixed = [...list];
   for (let i = mixed.length - 1; i > 0; i--) {
     const j = Math.floor(random() * (i + 1));
