@@ -2,12 +2,12 @@
 // Then one table of all that was measured last.
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { join } from 'node:path';
+import { root } from '../scripts/setup.mjs';
+import { bundleProgram } from '../scripts/sources.mjs';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
-const folder = `${root}node_modules/.cache/risewright-bench`;
-const built = `${root}dist/cli`;
+const folder = join(root, 'node_modules/.cache/risewright-bench');
+const built = join(root, 'dist/cli');
 const names = process.argv.length > 2 ? process.argv.slice(2) : ['size', 'offsets', 'mold', 'opening'];
 
 if (!existsSync(`${built}/risewright.js`)) {
@@ -18,16 +18,7 @@ mkdirSync(folder, { recursive: true });
 // The helping threads lie beside whatever starts them.
 copyFileSync(`${built}/field-helper.js`, `${folder}/field-helper.js`);
 for (const name of [...names, 'table']) {
-  await build({
-    entryPoints: [`${root}bench/${name}.ts`],
-    outfile: `${folder}/${name}.mjs`,
-    bundle: true,
-    packages: 'external',
-    platform: 'node',
-    format: 'esm',
-    target: 'node20',
-    logLevel: 'warning',
-  });
+  await bundleProgram(`bench/${name}.ts`, `${folder}/${name}.mjs`);
   const child = spawnSync(process.execPath, ['--expose-gc', `${folder}/${name}.mjs`, root], {
     stdio: 'inherit',
     cwd: root,

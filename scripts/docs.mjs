@@ -6,7 +6,8 @@ import { accuracyTable, speedTable } from './pages/readmeTables.mjs';
 import { registeredPage } from './pages/registeredPage.mjs';
 import { roomsDrawing } from './pages/roomsDrawing.mjs';
 import { rulesPage } from './pages/rulesPage.mjs';
-import { loadSources, root } from './pages/sources.mjs';
+import { loadTables } from './pages/tables.mjs';
+import { root } from './setup.mjs';
 import { sumsPage } from './pages/sumsPage.mjs';
 
 /** The text of a page with the part between these marks made anew. */
@@ -49,7 +50,7 @@ function asIf(sources, text) {
 }
 
 const { values: said } = parseArgs({ options: { check: { type: 'boolean' }, 'as-if': { type: 'string' } } });
-const loaded = await loadSources();
+const loaded = await loadTables();
 const sources = said['as-if'] === undefined ? loaded : asIf(loaded, said['as-if']);
 const isCheck = said.check === true || said['as-if'] !== undefined;
 for (const [name, page] of Object.entries(PAGES)) {

@@ -2,10 +2,11 @@
 // process of its own. The minutes are shared among the rooms. What fails is kept in fuzz-found/.
 import { fork } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { clearInterval, setInterval } from 'node:timers';
-import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { build } from 'esbuild';
+import { root } from './setup.mjs';
+import { bundleProgram } from './sources.mjs';
 
 const ROOMS = ['stl-binary', 'stl-ascii', 'obj', 'ply', '3mf', 'backup', 'numbers', 'cli'];
 
@@ -37,21 +38,10 @@ if (
 }
 console.log(`seed ${seed}`);
 
-const root = fileURLToPath(new URL('..', import.meta.url));
-// Beside the tests, as these read the samples by their place; not under version control.
-const bundle = `${root}node_modules/.cache/risewright-fuzz/main.mjs`;
-const found = `${root}fuzz-found`;
-await build({
-  entryPoints: [`${root}tests/fuzz/main.ts`],
-  outfile: bundle,
-  bundle: true,
-  packages: 'external',
-  platform: 'node',
-  format: 'esm',
-  target: 'node20',
-  logLevel: 'warning',
-  define: { 'import.meta.url': JSON.stringify(new URL('../tests/support/samples.ts', import.meta.url).href) },
-});
+// Not under version control.
+const bundle = join(root, 'node_modules/.cache/risewright-fuzz/main.mjs');
+const found = join(root, 'fuzz-found');
+await bundleProgram('tests/fuzz/main.ts', bundle);
 
 const results = [];
 for (const room of rooms) results.push(await fuzz(room));
@@ -83,7 +73,7 @@ async function fuzz(room) {
 
 function runFrom(room, { from, last, until, sum }) {
   return new Promise((resolve) => {
-    const child = fork(bundle, [room, seed, from, last, until, found].map(String));
+    const child = fork(bundle, [room, seed, from, last, until, found].map(String), { cwd: root });
     let [begun, lastWord, fault, toldAt] = [undefined, Date.now(), undefined, 0];
     let told = { count: { mutants: 0, read: 0, refused: 0, failures: 0 }, notes: {}, peakBytes: 0 };
     child.on('message', (word) => {

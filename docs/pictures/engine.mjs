@@ -1,8 +1,7 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
-
-export const root = fileURLToPath(new URL('../..', import.meta.url));
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { root } from '../../scripts/setup.mjs';
+import { loadSources } from '../../scripts/sources.mjs';
 
 /** What the pictures show and the library keeps to itself, by the file that holds it. */
 const SHOWN = { 'measureLevels.ts': ['newLevelsTask'] };
@@ -27,26 +26,11 @@ const showing = {
 };
 
 /** The engine as its sources stand now. */
-async function loadEngine() {
-  const folder = `${root}node_modules/.cache/risewright-pictures`;
-  mkdirSync(folder, { recursive: true });
-  const { outputFiles } = await build({
-    stdin: { contents: CONTENTS, resolveDir: root, loader: 'ts' },
-    bundle: true,
-    write: false,
-    platform: 'node',
-    format: 'esm',
-    plugins: [showing],
-  });
-  writeFileSync(`${folder}/engine.mjs`, outputFiles[0].contents);
-  return import(pathToFileURL(`${folder}/engine.mjs`));
-}
-
-export const engine = await loadEngine();
+export const engine = await loadSources(CONTENTS, { plugins: [showing] });
 
 /** A sample as the engine measures it, placed. */
 export function solidOf(name, up, mmPerUnit) {
-  const bytes = readFileSync(`${root}sample-meshes/${name}`);
+  const bytes = readFileSync(join(root, 'sample-meshes', name));
   const { mesh, coordinateStep } = valueOf(engine.readScan({ bytes, name }));
   const placed = engine.placeMesh(mesh, { up, mmPerUnit });
   return valueOf(engine.measureSolid(placed, { coordinateStepMm: coordinateStep * mmPerUnit }));

@@ -1,7 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { root } from './engine.mjs';
+import { join } from 'node:path';
+import { root } from '../../scripts/setup.mjs';
 
-const tokens = readFileSync(`${root}src/app/styles/tokens.css`, 'utf8');
+const tokens = readFileSync(join(root, 'src/app/styles/tokens.css'), 'utf8');
 const color = (name) => new RegExp(`--${name}: (#[0-9a-f]+);`).exec(tokens)[1];
 export const [PAPER, WELL, INK, LINE, HAIR, ACCENT] = ['paper', 'well', 'ink', 'line', 'hair', 'accent'].map(
   color,
@@ -57,6 +58,6 @@ export function draw(name, { width, height, body, words }) {
     '</svg>',
     '',
   ].join('\n');
-  writeFileSync(`${root}docs/pictures/${name}`, svg);
+  writeFileSync(join(root, 'docs/pictures', name), svg);
   console.log(`docs/pictures/${name}: ${svg.length} bytes`);
 }

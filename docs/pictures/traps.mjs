@@ -1,6 +1,8 @@
 // node docs/pictures/traps.mjs: draws how a hole of a scan is closed, and where air stays in a mold, from the engine as it stands.
 import { readFileSync } from 'node:fs';
-import { engine, root, valueOf } from './engine.mjs';
+import { join } from 'node:path';
+import { root } from '../../scripts/setup.mjs';
+import { engine, valueOf } from './engine.mjs';
 import { ACCENT, draw, HAIR, INK, LINE, round, segments, sliced, viewOf, WELL } from './paper.mjs';
 
 /** What a slice with x constant shows: y goes to the right, z goes up. */
@@ -12,7 +14,7 @@ const sideways = ({ positions, triangles }) => {
 };
 
 const readSample = (name) =>
-  valueOf(engine.readScan({ bytes: readFileSync(`${root}sample-meshes/${name}`), name }));
+  valueOf(engine.readScan({ bytes: readFileSync(join(root, 'sample-meshes', name)), name }));
 
 /** Corners of edges that only one triangle has. */
 function openCorners({ triangles }) {

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
-import { root } from './sources.mjs';
+import { root } from '../setup.mjs';
 import { table } from './table.mjs';
 
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));

@@ -1,6 +1,6 @@
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { root } from './sources.mjs';
+import { root } from '../setup.mjs';
 
 /** What every room may import beside: codes and kinds of values, which import nothing. */
 const LEAVES = new Set(['problem', 'estimate']);

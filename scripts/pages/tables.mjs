@@ -1,9 +1,4 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
-
-export const root = fileURLToPath(new URL('../..', import.meta.url));
+import { loadSources } from '../sources.mjs';
 
 /** What the pages are made from: the tables of rules, the lists of what is registered, and the opened sums. */
 const CONTENTS = `
@@ -26,27 +21,8 @@ export { JACKET_MATERIALS, WALL_MATERIALS } from './src/yield';
 export { COMMANDS } from './src/cli/commands';
 export { COMMON_OPTIONS } from './src/cli/command';
 export { figuresOf, preparePour } from './src/plan';
+export { FULL_POUR } from './tests/support/fullPour';
 `;
 
 /** The sources as they stand now. */
-export async function loadSources() {
-  const folder = join(root, 'node_modules', '.cache', 'risewright-docs');
-  mkdirSync(folder, { recursive: true });
-  const { outputFiles } = await build({
-    stdin: { contents: CONTENTS, resolveDir: root, loader: 'ts' },
-    bundle: true,
-    write: false,
-    platform: 'node',
-    format: 'esm',
-    logLevel: 'error',
-    banner: {
-      // The argument parser is CommonJS and asks for Node's own modules through require.
-      js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
-    },
-  });
-  const file = join(folder, `sources-${process.pid}.mjs`);
-  writeFileSync(file, outputFiles[0].contents);
-  const sources = await import(pathToFileURL(file).href);
-  rmSync(file);
-  return sources;
-}
+export const loadTables = () => loadSources(CONTENTS);
