@@ -3,7 +3,7 @@ import { measureSolid, readScan } from '../src/geometry';
 import { makeSolid } from '../src/geometry/solids';
 import { openMoldBench, planMold, type MoldBench } from '../src/plan';
 import { bumpyBodyStl } from './bumpyBody';
-import { keepResults, machineHere, median, verdict } from './report';
+import { keepResults, machineHere, median } from './report';
 
 /** A skin of 10 mm with its jacket around 250 000 triangles, from the bytes of the file, and another thickness on the standing field. */
 const RINGS = 354;
@@ -33,11 +33,9 @@ for (let run = 0; run < RUNS; run++) {
 crew.end();
 const ratio = median(wholeS.map((s, i) => s / oracleS[i]!));
 console.log(
-  `250 k triangles, ${SKIN_MM} mm skin, jacket and undercuts: ${wholeS.map((s) => s.toFixed(2)).join(' ')} s, median ${median(wholeS).toFixed(2)} (wanted ${WANTED.wholeS}: ${verdict(median(wholeS) <= WANTED.wholeS)})`,
+  `250 k triangles, ${SKIN_MM} mm skin, jacket and undercuts: ${wholeS.map((s) => s.toFixed(2)).join(' ')} s, median ${median(wholeS).toFixed(2)}`,
 );
-console.log(
-  `  another thickness: median ${median(nextMs).toFixed(0)} ms (wanted ${WANTED.nextMs}: ${verdict(median(nextMs) <= WANTED.nextMs)})`,
-);
+console.log(`  another thickness: median ${median(nextMs).toFixed(0)} ms`);
 console.log(
   `  against the volume of the body alone as the solids library reads it: ${ratio.toFixed(1)} times`,
 );

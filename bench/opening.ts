@@ -17,7 +17,7 @@ import {
 import { makeSolid } from '../src/geometry/solids';
 import { openMoldBench, planOpening } from '../src/plan';
 import { quartered } from '../tests/support/meshTools';
-import { keepResults, machineHere, median, verdict, type Row } from './report';
+import { keepResults, machineHere, median, type Row } from './report';
 
 /** Traps, vents and thickness of the sample head, its facets in four, at 1 mm, the search for its best way up, and the whole plan. */
 const WANTED = { trapsAndThicknessS: 3, searchS: 3 };
@@ -84,12 +84,7 @@ const timesTaken: readonly (readonly [string, number, number | undefined])[] = [
   ['field for the thickness', of('field'), undefined],
   ['whole plan with the search and the best three at 1 mm', of('plan'), undefined],
 ];
-for (const [what, seconds, wanted] of timesTaken)
-  console.log(
-    `${what}: ${seconds.toFixed(2)} s${wanted === undefined ? '' : ` (wanted ${wanted}: ${verdict(seconds <= wanted)})`}`,
-  );
 const ratio = median(times['traps']!.map((s, i) => s / times['library']![i]!));
-console.log(`  traps against the same facets read by the solids library: ${ratio.toFixed(2)} times`);
 const rows = timesTaken.map(([what, ours, wanted]): Row => ({
   what,
   ours,
