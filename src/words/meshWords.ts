@@ -72,7 +72,7 @@ export const MESH_WORDS: Partial<Record<MeshCode, (v: Values) => Sentence>> = {
       : v.part === 'check'
         ? {
             text: `Measured a second way, by the distance field, the piece holds ${cm3(v.fieldCm3)}: the two differ by ${cm3(Math.abs(Number(v.differenceCm3)))}, more than they should.`,
-            hint: 'A fold or an inner wall may lie between the lines that look for them. A smaller --voxel tells more.',
+            hint: 'A fold or an inner wall may lie between the lines that look for them. Smaller voxels (--voxel) tell more.',
           }
         : {
             text: `Shells overlap or fold: ${cm3(v.doubledCm3)} counted twice${Number(v.negativeCm3) > 1e-9 ? `, ${cm3(v.negativeCm3)} counted below zero` : ''}.`,

@@ -88,7 +88,7 @@ const NEXT_TO_NOTHING_SHARE = 0.004;
 const standHint = (v: Values): string =>
   v.rimUp === undefined
     ? ''
-    : `; its largest open rim looks another way, and would be below with --up ${v.rimUp}`;
+    : `; its largest open rim looks another way, and would be below with ${v.rimUp} up (--up ${v.rimUp})`;
 
 const jacketWords = (v: Values): string =>
   v.pieces === 2 ? 'A jacket in two pieces' : 'A jacket in one piece';

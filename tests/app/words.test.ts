@@ -47,6 +47,13 @@ describe('a sentence on the page', () => {
     }).problem,
     bad('UNSUPPORTED_FORMAT', { format: 'txt', known: 'stl, obj' }).problem,
     bad('MIN_FILL_UNKNOWN', { freeRiseKgM3: 96 }).problem,
+    bad('STANDS_ON_POINT', { contactCm2: 0.65, rimUp: '+y' }).problem,
+    bad('JACKET_NOT_FREE').problem,
+    bad('PULL_THROUGH_BOARD', { pieces: 1 }).problem,
+    bad('PULL_THROUGH_BOARD', { pieces: 2 }).problem,
+    bad('BLOCK_SHUT').problem,
+    bad('COATS_BY_AREA', { voxelMm: 1 }).problem,
+    bad('SELF_INTERSECT', { part: 'check', fieldCm3: 2, differenceCm3: 1 }).problem,
   ];
 
   it.each(problems)('$code tells of no option of a command', (problem) => {

@@ -10,8 +10,12 @@ const HINTS: Partial<Record<Problem['code'], string>> = {
   MIN_FILL_UNKNOWN: 'A short pour tells it: the mass of the part over the volume it filled.',
 };
 
+/** A sentence names the option of a command in brackets, behind what it is in words. */
+const withoutOptions = (words: string): string => words.replace(/ \(--[a-z][^)]*\)/g, '');
+
 export function sayOnPage(problem: Problem): Sentence {
-  const { text, hint } = say(problem);
+  const said = say(problem);
+  const [text, hint] = [withoutOptions(said.text), withoutOptions(said.hint)];
   if (problem.values.floorUnits !== undefined)
     return { text, hint: 'If it stands on a table, cut that off: question 4 has the button.' };
   return { text, hint: HINTS[problem.code] ?? hint };
