@@ -4,6 +4,7 @@ import type { Outcome, Problem } from '../problem';
 import { checkWithin } from './checkInput';
 import { normalQuantile } from './normal';
 import { INPUT_BOUNDS, RULES } from './rules';
+import { waterGPerCm3 } from './water';
 
 /** Masses on the scale in g: the cup full of trimmed foam, the empty cup, the water that fills it to the rim. */
 export interface CupWeights {
@@ -108,13 +109,3 @@ export function cupTest(weights: readonly CupWeights[]): Outcome<CupTest> {
 }
 
 const WATER_C = { low: 1, high: 40 };
-
-/**
- * Density of air-free water at 1 atm in g/cm3, 0..40 C: the formula recommended by the CIPM (Tanaka et al., Metrologia
- * 38 (2001) 301; coefficients from memory, checked against 0.99821 at 20 C and 0.99705 at 25 C). The older polynomial
- * of Kell (1975), tried first, misses both by half of the last digit, being tied to an older temperature scale.
- */
-export function waterGPerCm3(tempC: number): number {
-  const bend = ((tempC - 3.983035) ** 2 * (tempC + 301.797)) / (522528.9 * (tempC + 69.34881));
-  return 0.99997495 * (1 - bend);
-}

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { cupTest, freeRiseFromCup, freeRiseFromCups, waterGPerCm3 } from '../../src/yield/cupTest';
+import { cupTest, freeRiseFromCup, freeRiseFromCups } from '../../src/yield/cupTest';
+import { waterGPerCm3 } from '../../src/yield/water';
 import { expectClose } from '../support/close';
 import { problemOf, valueOf } from '../support/outcome';
 import { expectPrinted } from '../support/printed';

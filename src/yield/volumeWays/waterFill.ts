@@ -1,9 +1,9 @@
 import type { Estimate } from '../../estimate';
 import { good } from '../../problem';
 import type { Outcome } from '../../problem';
-import { waterGPerCm3 } from '../cupTest';
 import { RULES } from '../rules';
 import { scaleReadingUG } from '../scaleCheck';
+import { waterGPerCm3 } from '../water';
 import { checkVolume, COVER } from './checkVolume';
 import { VOLUME_RULES as R } from './rules';
 
