@@ -2,8 +2,9 @@ import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
-/** Tests that put a database in place: each file has its modules to itself. */
+/** Tests that put a database in place, or need a library that nobody has loaded yet: each file has its modules to itself. */
 const APART = [
+  'tests/geometry/solids/manifold.test.ts',
   'tests/store/**/*.test.ts',
   'tests/fuzz/backup.test.ts',
   'tests/app/keeperTypedBack.test.ts',
