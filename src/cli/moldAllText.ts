@@ -8,9 +8,10 @@ import { kitsShort } from '../words/moldPartWords';
 import { say } from '../words/say';
 import { amount } from '../words/sentence';
 import { sizeBecause } from '../words/sizeWords';
+import { findingLine } from './findingLine';
 import { assumedFor, cautionsOf } from './moldCall';
 import type { MoldCall } from './moldOptions';
-import { aligned, checkLine, line, roughMass, roughVolume } from './moldLines';
+import { aligned, line, roughMass, roughVolume } from './moldLines';
 
 export interface ComparedSheet {
   file: string;
@@ -28,8 +29,8 @@ export function comparedText({ file, size, compared, call, show }: ComparedSheet
   const keys = usual.flatMap(({ mold }) => cautionsOf(mold, call));
   return [
     file,
-    ...size.findings.map((problem) => checkLine(problem, show)),
-    ...shared(usual, ({ findings }) => findings.map((problem) => checkLine(problem, show))),
+    ...size.findings.map((problem) => findingLine(problem, show)),
+    ...shared(usual, ({ findings }) => findings.map((problem) => findingLine(problem, show))),
     ...[...size.assumptions, ...call.assumptions].map((one) => line('Assumed', assumptionLine(one, show))),
     ...shared(usual, (mold) =>
       assumedFor(mold, call).map((one: Assumption) => line('Assumed', assumptionLine(one, show))),

@@ -1,12 +1,6 @@
-import type { Problem } from '../problem';
 import { formatLength, formatMass, formatVolume, type Show } from '../units';
-import { findingLine } from './findingLine';
 
 export const line = (label: string, text: string): string => `  ${label.padEnd(11)} ${text}`;
-
-/** A finding on one line; what is not checked says so once, at its head. */
-export const checkLine = (problem: Problem, show: Show): string =>
-  findingLine(problem, show).replace(/^( {2}Not checked )Not checked:? /, '$1');
 
 /** Columns as wide as their widest cell; the first and the last are flush left. */
 export function aligned(rows: readonly (readonly string[])[]): string[] {

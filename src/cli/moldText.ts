@@ -14,9 +14,10 @@ import { cautionsAt, kitsWords, type CautionPlace } from '../words/moldPartWords
 import { amount, counted, percent } from '../words/sentence';
 import { sizeBecause } from '../words/sizeWords';
 import { weighSentence } from '../words/weighWords';
+import { findingLine } from './findingLine';
 import { assumedFor, cautionsOf } from './moldCall';
 import { finishLines } from './moldFinishText';
-import { aligned, checkLine, line, roughLength } from './moldLines';
+import { aligned, line, roughLength } from './moldLines';
 import type { MoldCall } from './moldOptions';
 import { boxLines, clayLines, jacketLines, weightLine } from './moldShapeText';
 
@@ -37,7 +38,7 @@ export function moldText(sheet: MoldSheet): string {
   const assumed = [...size.assumptions, ...call.assumptions, ...assumedFor(mold, call)];
   return [
     file,
-    ...[...size.findings, ...mold.findings].map((problem) => checkLine(problem, show)),
+    ...[...size.findings, ...mold.findings].map((problem) => findingLine(problem, show)),
     ...assumed.map((one) => line('Assumed', assumptionLine(one, show))),
     ...[...sizeBecause(size, show), ...moldBecause(mold, show)].map((why) => line('Because', why)),
     ...cautionsAt('first', keys).map(({ when, what }) => line(when, what)),

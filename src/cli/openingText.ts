@@ -19,7 +19,8 @@ import { say } from '../words/say';
 import { percent } from '../words/sentence';
 import { sizeBecause } from '../words/sizeWords';
 import { ventWords } from '../words/openingVents';
-import { checkLine, line } from './moldLines';
+import { findingLine } from './findingLine';
+import { line } from './moldLines';
 import type { Opened } from './openingCall';
 import { attitudeLines, freeLines, placeLines, thinLines, trapLines } from './openingRows';
 
@@ -37,7 +38,7 @@ export function openingText(sheet: OpeningSheet): string {
   const why = [...sizeBecause(size, show), ...openingBecause(plan, ask, show)];
   return [
     file,
-    ...findings.map((problem) => checkLine(problem, show)),
+    ...findings.map((problem) => findingLine(problem, show)),
     ...assumptions.map((one) => line('Assumed', assumptionLine(one, show))),
     ...why.map((text) => line('Because', text)),
     ...openingCautions(plan).map(({ when, what }) =>
