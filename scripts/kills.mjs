@@ -7,7 +7,7 @@ import { join, resolve } from 'node:path';
 import { preview } from 'vite';
 import { builtApp, installedChromium } from './browser.mjs';
 import { startBrowser } from './kills/browser.mjs';
-import { bundled, openOracle } from './kills/oracle.mjs';
+import { openOracle, scriptOfSteps } from './kills/oracle.mjs';
 import { storeRounds, typingRounds } from './kills/rounds.mjs';
 import { lcg } from './lcg.mjs';
 import { root } from './setup.mjs';
@@ -37,8 +37,8 @@ const server = await preview({
 let isSound = false;
 try {
   const url = `http://127.0.0.1:${server.httpServer.address().port}/`;
-  const oracle = await openOracle(folder);
-  const script = await bundled('iife');
+  const oracle = await openOracle();
+  const script = await scriptOfSteps();
   const begin = [() => storeRounds({ url, script, oracle }), () => typingRounds({ url })];
   const ways = begin.map((way, no) => ({ ...way(), profile: join(folder, String(no)) }));
   let killed = 0;

@@ -1,21 +1,19 @@
 // What a store holds after each step, worked out apart from the browser: the same steps on an IndexedDB in memory.
 import 'fake-indexeddb/auto';
-import { rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { root } from '../setup.mjs';
+import { loadSources } from '../sources.mjs';
 
 const CONTENTS =
   "export { openStore } from './src/store/store';\nexport { digestOf, doStep, stepName } from './tests/support/storeWork';";
 
-/** The store and the steps as one file: `iife` for a page, where it is found as `kills`, or `esm`. */
-export async function bundled(format) {
+/** The store and the steps as one file for a page, where they are found as `kills`. */
+export async function scriptOfSteps() {
   const { outputFiles } = await build({
     stdin: { contents: CONTENTS, resolveDir: root, loader: 'ts' },
     bundle: true,
     write: false,
-    format,
+    format: 'iife',
     globalName: 'kills',
     target: 'es2022',
     logLevel: 'warning',
@@ -24,11 +22,8 @@ export async function bundled(format) {
 }
 
 /** Digests by how many steps were done. */
-export async function openOracle(folder) {
-  const file = join(folder, 'oracle.mjs');
-  writeFileSync(file, await bundled('esm'));
-  const { openStore, doStep, digestOf, stepName } = await import(pathToFileURL(file).href);
-  rmSync(file);
+export async function openOracle() {
+  const { openStore, doStep, digestOf, stepName } = await loadSources(CONTENTS);
   const store = openStore('oracle');
   const digests = [await digestOf(store)];
   return {
