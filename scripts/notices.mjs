@@ -1,4 +1,4 @@
-// The notices of what others wrote and stands in what is built: their licence texts, collected from node_modules. The build of the command line and
+// The notices of what others wrote and stands in what is built: their license texts, collected from node_modules. The build of the command line and
 // the library calls it (scripts/build.mjs), and that of the page (scripts/app/thirdParty.ts).
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
@@ -24,7 +24,7 @@ FITNESS FOR A PARTICULAR PURPOSE AND NONINFRINGEMENT. IN NO EVENT SHALL THE AUTH
 LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR OTHERWISE, ARISING FROM, OUT OF OR IN CONNECTION WITH THE SOFTWARE OR THE USE OR OTHER DEALINGS
 IN THE SOFTWARE.`;
 
-/** Of packages that name their licence and hold no file of it. */
+/** Of packages that name their license and hold no file of it. */
 const UNTOLD = {
   // From the file LICENSE of its repository.
   '@react-three/fiber': `MIT License\n\nCopyright (c) 2020 react-spring\n\n${MIT}`,
@@ -33,11 +33,11 @@ const UNTOLD = {
 /** What a package holds of others past its modules, and does not tell itself. */
 const WITHIN = {
   '@react-three/fiber':
-    'It holds react-reconciler, Copyright (c) Meta Platforms, Inc. and affiliates, under the same licence as react.',
+    'It holds react-reconciler, Copyright (c) Meta Platforms, Inc. and affiliates, under the same license as react.',
   'manifold-3d':
     'Its manifold.wasm holds, compiled, Clipper2 by Angus Johnson (its names stand in the file) under the Boost Software License 1.0, which asks for no ' +
     'notice with compiled code, and what Emscripten puts under every program: musl (MIT), libc++ and compiler-rt (Apache-2.0 with LLVM exception). These ' +
-    'licences are told from memory.',
+    'licenses are told from memory.',
 };
 
 /** Behind this line Vite tells of what it holds itself: none of that goes into a page. */
@@ -62,15 +62,15 @@ export function noticesText(modules) {
   ].join('\n\n');
 }
 
-const HEAD = `Risewright stands under the licence in its file LICENSE (MIT). What is built from it holds code that others wrote, or parts of it. Each of
-these packages is named here with its version, and with the licence that its authors gave it.
+const HEAD = `Risewright stands under the license in its file LICENSE (MIT). What is built from it holds code that others wrote, or parts of it. Each of
+these packages is named here with its version, and with the license that its authors gave it.
 `;
 
 function manifestOf(folder) {
   return JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
 }
 
-/** All of a package that tells of its rights: licence and notice. */
+/** All of a package that tells of its rights: license and notice. */
 function textOf({ folder, license, author, name }) {
   const files = readdirSync(folder)
     .filter((entry) => /^(licen[cs]e|copying|notice)/i.test(entry))
@@ -84,6 +84,6 @@ function textOf({ folder, license, author, name }) {
 function untold({ license, author, name }) {
   if (Object.hasOwn(UNTOLD, name)) return UNTOLD[name];
   if (license !== 'ISC')
-    throw new Error(`${name} has no licence file: write the text of ${license} into scripts/notices.mjs`);
+    throw new Error(`${name} has no license file: write the text of ${license} into scripts/notices.mjs`);
   return `ISC License\n\nCopyright (c) ${typeof author === 'string' ? author : author?.name}\n\n${ISC}`;
 }

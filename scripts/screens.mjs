@@ -1,4 +1,4 @@
-// npm run screens -- [folder]: pictures of every screen with the sample shop, at the width of a desk and of a phone, to be looked at by a person.
+// node scripts/screens.mjs [folder]: pictures of every screen with the sample shop, at the width of a desk and of a phone, to be looked at by a person.
 // A long screen is cut into several. Each is taken as it opens, and those of a ticket once more with all of it unfolded.
 /* global document, innerHeight, requestAnimationFrame, scrollTo */
 import { mkdirSync } from 'node:fs';

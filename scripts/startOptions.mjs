@@ -46,7 +46,7 @@ Such an address is plain http, where a browser keeps back:
   offline start       the page opens only while this machine serves it
   persistent storage  the browser makes no promise to keep what is stored: make backups
   shared memory       molds are worked out by one thread and take longer
-Everything else works there. On any https host all of it does, see the README.
+Everything else works there. On any https host all of it does, see docs/hosting.md.
 
 Everyone in this network can open the page. What is typed and scanned stays in the browser it is typed in: each
 device has a shop of its own, and a new one if this machine gets another address. Stop it with Ctrl+C.`;

@@ -33,6 +33,7 @@ export type { WarmAssumed } from './plan/pour/pourAsk';
 export type { PieceEffects } from './plan/scanPieces';
 export type { SettledSolid } from './plan/settleSolid';
 export type { SheetTold } from './sheet/ready';
+export type { SectionPart } from './sheet/sectionDrawing';
 export type { Sentence } from './words/sentence';
 export type { PourOfBefore } from './words/sheetMoldWords';
 export type { GivenFreeRise } from './yield/batchInputs';

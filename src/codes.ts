@@ -193,7 +193,6 @@ export const OPENING_CODES = [
 /** Codes about the call: a value that is missing, ambiguous or out of bounds. */
 export const CALL_CODES = [
   'BAD_CALL',
-  'NOT_BUILT_YET',
   'CANNOT_READ_FILE',
   'CANNOT_WRITE_FILE',
   'SHOP_FILE',

@@ -10,12 +10,15 @@ export { offsetSurface } from './plan/offsetSurface';
 export { readShop, foamNamed, siliconeNamed, stockOf, type Shop } from './job/shop';
 export * from './checks';
 export {
+  moldSheet,
   openingCard,
   placeCard,
   pourSheet,
   type CardWarning,
+  type MoldSheetMeta,
   type OpeningCardMeta,
   type PlaceCardMeta,
+  type SectionFaces,
   type SheetMeta,
 } from './sheet';
 export { say } from './words/say';

@@ -55,7 +55,7 @@ export { placedBounds, placeMesh, turnBack, turnBounds, turnUp, UP_AXES, type Up
 export { rimDoubtMm3, type Rim } from './repair/rims';
 export {
   boundsOf,
-  centreOf,
+  centerOf,
   diagonalOf,
   extentsOf,
   triangleCount,

@@ -52,7 +52,7 @@ export function boundsAround(all: readonly Bounds[]): Bounds {
   return around;
 }
 
-export const centreOf = ({ min, max }: Bounds): [number, number, number] => [
+export const centerOf = ({ min, max }: Bounds): [number, number, number] => [
   (min[0] + max[0]) / 2,
   (min[1] + max[1]) / 2,
   (min[2] + max[2]) / 2,

@@ -1,5 +1,5 @@
 import {
-  centreOf,
+  centerOf,
   extentsOf,
   type PieceWish,
   type ScanFile,
@@ -87,7 +87,7 @@ export const shellsInFile = ({ shells }: SolidMeasure, { mesh }: ScanFile): Scan
       isLeftOut: shell.isLeftOut,
       holdsCm3: shell.heldMm3 / MM3_PER_CM3,
       extentsMm: extentsOf(shell.bounds),
-      middleMm: centreOf(shell.bounds),
+      middleMm: centerOf(shell.bounds),
       ...(corner === undefined ? {} : { corner }),
     };
   });

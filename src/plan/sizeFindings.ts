@@ -46,7 +46,7 @@ function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
           flatnessMm: largest.flatnessMm,
           effectCm3: doubts.caps,
         },
-        pointOf(largest.centreMm),
+        pointOf(largest.centerMm),
       ),
     );
   }
@@ -57,7 +57,7 @@ function closing({ scan, solid, doubts }: SizeFacts): Problem[] {
         'NOT_CLOSED',
         'fine',
         { part: 'seams', count: seams.length, effectCm3: 0 },
-        pointOf(seams[0]!.centreMm),
+        pointOf(seams[0]!.centerMm),
       ),
     );
   }
@@ -149,9 +149,9 @@ function facets({ solid, doubts, scan }: SizeFacts): Problem[] {
     found.push(
       finding('PRECISION', statusOf(roughShare), { doubtShare: roughShare, effectCm3: doubts.coordinates }),
     );
-  const offCentre = Math.hypot(...solid.bounds.min.map((low, k) => (low + solid.bounds.max[k]!) / 2));
-  if (offCentre > FAR_SHARE * diagonalOf(solid.bounds))
-    found.push(finding('FAR_FROM_ORIGIN', 'fine', { distanceMm: offCentre, effectCm3: 0 }));
+  const offCenter = Math.hypot(...solid.bounds.min.map((low, k) => (low + solid.bounds.max[k]!) / 2));
+  if (offCenter > FAR_SHARE * diagonalOf(solid.bounds))
+    found.push(finding('FAR_FROM_ORIGIN', 'fine', { distanceMm: offCenter, effectCm3: 0 }));
   return found;
 }
 

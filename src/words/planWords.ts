@@ -50,7 +50,6 @@ export const PLAN_WORDS: Record<PlanCode | CallCode, (v: Values) => Sentence> = 
           : 'Thick enough.',
   }),
   BAD_CALL: (v) => ({ text: String(v.text), hint: String(v.hint ?? 'See --help.') }),
-  NOT_BUILT_YET: (v) => ({ text: `${v.what} is not built yet.`, hint: 'See --help for what is.' }),
   CANNOT_READ_FILE: (v) => ({
     text: `The file cannot be opened: ${v.why} (${v.file}).`,
     hint: 'Check the name and the folder.',

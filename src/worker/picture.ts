@@ -1,7 +1,7 @@
 import { bad, good, type Outcome } from '../problem';
 import {
   boundsOf,
-  centreOf,
+  centerOf,
   cutMesh,
   extentsOf,
   placeMesh,
@@ -68,7 +68,7 @@ function shownSurface(scan: ScanFile, { up, cut }: PicturePlace): Outcome<ShownS
     cut === undefined ? turned : cutMesh(turned, [{ axis: 2, atMm: cut.atUnits, keep: cut.keep }]).mesh;
   if (mesh.triangles.length === 0) return bad('CUT_EMPTY');
   const bounds = boundsOf(mesh);
-  const middle = centreOf(bounds);
+  const middle = centerOf(bounds);
   const shown = simplifyMesh(mesh, SHOWN_TRIANGLES);
   const positions = new Float32Array(shown.positions.length);
   for (let i = 0; i < positions.length; i++) positions[i] = shown.positions[i]! - middle[i % 3]!;

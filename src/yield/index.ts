@@ -31,7 +31,7 @@ export type { BoxWall, BoxWallLoad } from './moldmaking/box';
 export {
   adhesiveG,
   amountByCoverage,
-  paintLitres,
+  paintLiters,
   poreFillGPerM2,
   realAreaM2,
   spreadingRateM2PerL,

@@ -63,7 +63,7 @@ async function packagesByEsbuild(): Promise<Set<string>> {
   return new Set(taken.filter((name) => name !== undefined));
 }
 
-test.describe('what others wrote is named with its licence', () => {
+test.describe('what others wrote is named with its license', () => {
   const page = sectionsOf(readFileSync(`${BUILT}/third-party.txt`, 'utf8'));
 
   test('of the page and its workers all that another bundler takes into them', async () => {

@@ -172,7 +172,7 @@ describe('life-size heads', () => {
     [0.0694, '4.56'],
     [0.0728, '4.79'],
     [0.079, '5.20'],
-  ] as const)('T28: a share of %d of 73 kg is a volume in litres', (share, printed) =>
+  ] as const)('T28: a share of %d of 73 kg is a volume in liters', (share, printed) =>
     expectPrinted(headL(share, 73), printed),
   );
 

@@ -86,7 +86,7 @@ interface SoupFacts extends WindingSamples {
 function asSolid(mesh: TriangleMesh, facts: SoupFacts): SolidMeasure {
   const { flux, volumeMm3 } = facts;
   const bounds = boundsOf(mesh);
-  const { openEdges, ...chain } = coneAll(mesh, flux.centreMm);
+  const { openEdges, ...chain } = coneAll(mesh, flux.centerMm);
   const none: PieceGroup = { count: 0, volumeMm3: 0, heldMm3: 0, areaMm2: 0 };
   const whole: PieceGroup = { count: 1, volumeMm3, heldMm3: volumeMm3, areaMm2: flux.areaMm2 };
   return {

@@ -1,6 +1,6 @@
 import { bad, good, type Outcome } from '../../problem';
 import { measureRim, rimDoubtMm3, type Rim } from '../repair/rims';
-import { boundsAround, centreOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
+import { boundsAround, centerOf, diagonalOf, extentsOf, type TriangleMesh } from '../triangleMesh';
 import { capDoubts } from './capDoubts';
 import { closeSurface, type ClosedSurface } from './closedSurface';
 import { tabulatePieces, type Piece, type PieceTable } from './pieces';
@@ -180,7 +180,7 @@ function groupOf(pieces: readonly Piece[], turned: Uint8Array, belongs: (i: numb
   const group: PieceGroup = { count: 0, volumeMm3: 0, heldMm3: 0, areaMm2: 0 };
   pieces.forEach(({ volumeMm3, areaMm2, bounds }, i) => {
     if (!belongs(i)) return;
-    group.middleMm ??= centreOf(bounds);
+    group.middleMm ??= centerOf(bounds);
     group.count++;
     group.volumeMm3 += turned[i] === 1 ? -volumeMm3 : volumeMm3;
     group.heldMm3 += Math.abs(volumeMm3);

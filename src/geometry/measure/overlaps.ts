@@ -1,4 +1,4 @@
-import { boundsOf, centreOf, type Bounds, type TriangleMesh } from '../triangleMesh';
+import { boundsOf, centerOf, type Bounds, type TriangleMesh } from '../triangleMesh';
 import { windingAlongLines, type WindingSums } from './windingLines';
 
 /** Overlap below this share of the volume is left in the plain sum and only widens the range. */
@@ -26,7 +26,7 @@ export function watchOverlaps(mesh: TriangleMesh, bounds: Bounds, plainSumMm3: n
 /** Two turns by angles that no modeler uses, about the center of the bounds. */
 function turnAskew({ positions: p, triangles }: TriangleMesh): TriangleMesh {
   const [s1, c1, s2, c2] = [Math.sin(0.37), Math.cos(0.37), Math.sin(0.59), Math.cos(0.59)];
-  const origin = centreOf(boundsOf({ positions: p, triangles }));
+  const origin = centerOf(boundsOf({ positions: p, triangles }));
   const turned = new Float64Array(p.length);
   for (let i = 0; i < p.length; i += 3) {
     const x = p[i]! - origin[0],

@@ -7,7 +7,7 @@ export interface Flux {
   /** A third of the flux of the place vector about the area centroid: the volume, if the facets were closed. Signed. */
   volumeMm3: number;
   areaMm2: number;
-  centreMm: [number, number, number];
+  centerMm: [number, number, number];
 }
 
 /** About the area centroid: what is missing then changes the flux least, wherever the file's zero lies. */
@@ -33,7 +33,7 @@ export function fluxOf(mesh: TriangleMesh): Flux {
   const mean = moment.map((m) => (areaMm2 > 0 ? m / areaMm2 : 0));
   // Moving the origin by m changes the flux by m times the sum of the area vectors, which is zero only where all is closed.
   const volumeMm3 = (about - mean.reduce((sum, m, k) => sum + m * vector[k]!, 0)) / 3;
-  return { volumeMm3, areaMm2, centreMm: mean.map((m, k) => m + origin[k]!) as Flux['centreMm'] };
+  return { volumeMm3, areaMm2, centerMm: mean.map((m, k) => m + origin[k]!) as Flux['centerMm'] };
 }
 
 /**

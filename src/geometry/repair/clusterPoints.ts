@@ -2,7 +2,7 @@ import { addPoint, makeCells, nearestPoint } from './pointCells';
 
 export interface Clusters {
   /** The mean of each cluster; a point alone keeps its place to the bit. */
-  centres: Float64Array;
+  centers: Float64Array;
   /** Which cluster each point belongs to. */
   index: Int32Array;
 }
@@ -53,25 +53,25 @@ function meansOf(points: Float64Array, { index, count }: Groups): Means {
   // Sums of differences from a member, so that equal points give their own place to the bit.
   const origin = new Int32Array(count);
   for (let i = index.length - 1; i >= 0; i--) origin[index[i]!] = i;
-  const centres = new Float64Array(3 * count);
+  const centers = new Float64Array(3 * count);
   for (let i = 0; i < index.length; i++) {
     const group = index[i]!;
     for (let k = 0; k < 3; k++)
-      centres[3 * group + k]! += points[3 * i + k]! - points[3 * origin[group]! + k]!;
+      centers[3 * group + k]! += points[3 * i + k]! - points[3 * origin[group]! + k]!;
   }
   for (let group = 0; group < count; group++)
     for (let k = 0; k < 3; k++)
-      centres[3 * group + k] = points[3 * origin[group]! + k]! + centres[3 * group + k]! / members[group]!;
-  return { centres, index, members };
+      centers[3 * group + k] = points[3 * origin[group]! + k]! + centers[3 * group + k]! / members[group]!;
+  return { centers, index, members };
 }
 
 /** The means, most crowded first, less those within reach of one taken before. */
-function seedsAmong({ centres, members }: Means, reachMm: number): Float64Array {
+function seedsAmong({ centers, members }: Means, reachMm: number): Float64Array {
   const order = byCrowding(members);
-  const cells = makeCells(centres, reachMm);
+  const cells = makeCells(centers, reachMm);
   const seeds: number[] = [];
   for (const group of order) {
-    const [x, y, z] = [centres[3 * group]!, centres[3 * group + 1]!, centres[3 * group + 2]!];
+    const [x, y, z] = [centers[3 * group]!, centers[3 * group + 1]!, centers[3 * group + 2]!];
     if (nearestPoint(cells, x, y, z) >= 0) continue;
     addPoint(cells, group);
     seeds.push(x, y, z);

@@ -26,7 +26,7 @@ export interface Rim {
   areaMm2: number;
   /** Largest distance of a rim vertex from the rim's mean plane. */
   flatnessMm: number;
-  centreMm: [number, number, number];
+  centerMm: [number, number, number];
   /** Unit normal of the cap, out of the body. */
   normal: [number, number, number];
   /** Volume that the cap would add if it were flat through the mean plane instead of a cone. Signed. */
@@ -69,7 +69,7 @@ export function measureRim(mesh: TriangleMesh, loop: Loop, kind?: 'cut' | 'loose
     lengthMm,
     areaMm2,
     flatnessMm,
-    centreMm: c,
+    centerMm: c,
     normal,
     flatPlaneMm3: -underCone,
     dropToBaseMm3: outermost * areaMm2 - underCone,
@@ -156,7 +156,7 @@ function volumeUnderCone(
   return sum;
 }
 
-/** Calls back with the two spokes from the centre to each edge's ends. */
+/** Calls back with the two spokes from the center to each edge's ends. */
 function forEachFan(
   p: Float64Array,
   vertices: readonly number[],

@@ -21,14 +21,14 @@ export function weldNear(mesh: TriangleMesh, reachMm: number): NearWeld {
   const points = new Float64Array(3 * used.length);
   for (let i = 0; i < used.length; i++)
     for (let k = 0; k < 3; k++) points[3 * i + k] = mesh.positions[3 * used[i]! + k]!;
-  const { centres, index: groups } = clusterPoints(points, reachMm);
+  const { centers, index: groups } = clusterPoints(points, reachMm);
   const index = new Int32Array(mesh.positions.length / 3).fill(-1);
   for (let i = 0; i < used.length; i++) index[used[i]!] = groups[i]!;
   const { mesh: welded, dropped } = dropCollapsed({
-    positions: centres,
+    positions: centers,
     triangles: mesh.triangles.map((v) => index[v]!),
   });
-  return { mesh: welded, index, collapsed: dropped, ...movesOf(mesh, centres, index) };
+  return { mesh: welded, index, collapsed: dropped, ...movesOf(mesh, centers, index) };
 }
 
 function usedVertices({ positions, triangles }: TriangleMesh): Int32Array {
@@ -41,7 +41,7 @@ function usedVertices({ positions, triangles }: TriangleMesh): Int32Array {
 
 function movesOf(
   mesh: TriangleMesh,
-  centres: Float64Array,
+  centers: Float64Array,
   index: Int32Array,
 ): { cornersMoved: number; meanMoveMm: number } {
   const { positions: p, triangles } = mesh;
@@ -53,9 +53,9 @@ function movesOf(
     for (let c = t; c < t + 3; c++) {
       const [from, to] = [3 * triangles[c]!, 3 * index[triangles[c]!]!];
       const move = Math.hypot(
-        centres[to]! - p[from]!,
-        centres[to + 1]! - p[from + 1]!,
-        centres[to + 2]! - p[from + 2]!,
+        centers[to]! - p[from]!,
+        centers[to + 1]! - p[from + 1]!,
+        centers[to + 2]! - p[from + 2]!,
       );
       if (move > 0) cornersMoved++;
       moves += move / 3;

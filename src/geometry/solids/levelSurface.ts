@@ -1,6 +1,6 @@
 import type { Manifold } from 'manifold-3d';
 import { bad, type Outcome } from '../../problem';
-import { centreOf, type TriangleMesh } from '../triangleMesh';
+import { centerOf, type TriangleMesh } from '../triangleMesh';
 import type { LevelField, LevelOptions, Point } from './levelField';
 import { levelIn } from './levelIn';
 import { withManifold, type ManifoldScope } from './manifold';
@@ -49,7 +49,7 @@ export function levelShell(
 
 /** Manifold hands vertices back as float32, so it works about the middle; about the base in z, so that the cut is at 0. */
 function originOf({ bounds, baseMm }: LevelField & LevelOptions): Point {
-  const [x, y, z] = centreOf(bounds);
+  const [x, y, z] = centerOf(bounds);
   return [x, y, baseMm ?? z];
 }
 

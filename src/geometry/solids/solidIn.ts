@@ -1,7 +1,7 @@
 import { bad, good, type Outcome } from '../../problem';
 import { divergenceVolume } from '../measure/pieces';
 import { pairEdges } from '../repair/edges';
-import { boundsOf, centreOf, triangleCount, type TriangleMesh } from '../triangleMesh';
+import { boundsOf, centerOf, triangleCount, type TriangleMesh } from '../triangleMesh';
 import type { ManifoldScope } from './manifold';
 import type { Solid } from './solid';
 
@@ -18,7 +18,7 @@ export function solidIn(scope: ManifoldScope, mesh: TriangleMesh): Outcome<Solid
 
 /** The library keeps coordinates as float32: the mesh goes in about its middle, where they are finest. */
 function isManifold({ library, own }: ManifoldScope, mesh: TriangleMesh): boolean {
-  const middle = centreOf(boundsOf(mesh));
+  const middle = centerOf(boundsOf(mesh));
   const vertProperties = Float32Array.from(mesh.positions, (x, i) => x - middle[i % 3]!);
   const triVerts = Uint32Array.from(mesh.triangles);
   try {

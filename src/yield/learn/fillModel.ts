@@ -100,15 +100,15 @@ export function fillAt(
 ): Outcome<FillAt> {
   const sound = checkLearn({ cavityCm3, fillChance: chance });
   if (!sound.ok) return sound;
-  const litres = cavityCm3 / 1000;
+  const liters = cavityCm3 / 1000;
   const tail = (1 - R.rangeShare.value) / 2;
-  const densities = cloudQuantiles(cloud, fillRow(cavityCm3), extraUG / litres, [
+  const densities = cloudQuantiles(cloud, fillRow(cavityCm3), extraUG / liters, [
     tail,
     0.5,
     1 - tail,
     chance,
   ]);
-  const [low, value, high, pouredG] = densities.map((density) => Math.max(0, density * litres)) as [
+  const [low, value, high, pouredG] = densities.map((density) => Math.max(0, density * liters)) as [
     number,
     number,
     number,

@@ -31,7 +31,7 @@ export function spreadingRateM2PerL({
 }
 
 /** Paint for all coats, L: area x coats / spreading rate / (1 - loss). */
-export function paintLitres({
+export function paintLiters({
   coats,
   dryFilmUm,
   solidsShare,

@@ -107,7 +107,7 @@ describe('exact rows only', () => {
  * of pours below y.
  */
 function shareBelowByGrid(before: NormalInverseGamma, pours: readonly FillPour[], y: number): number {
-  const litres = 4.478;
+  const liters = 4.478;
   const s0 = Math.sqrt(before.rate / before.shape);
   let total = 0;
   let below = 0;
@@ -122,12 +122,12 @@ function shareBelowByGrid(before: NormalInverseGamma, pours: readonly FillPour[]
         const loss = before.mean[0]! + (j / 2) * lSd;
         let weight = ofScatter * Math.exp(-((i / 10) ** 2) / 2 - (j / 2) ** 2 / 2);
         for (const pour of pours) {
-          const l = litres * (1 - (pour.shortShare ?? 0));
+          const l = liters * (1 - (pour.shortShare ?? 0));
           const z = ((pour.pouredG - (pour.trimG ?? 0)) / l - density - loss / l) / s;
           weight *= pour.outcome === 'full' ? normalCdf(z) : Math.exp((-z * z) / 2) / s;
         }
         total += weight;
-        below += weight * normalCdf((y / litres - density - loss / litres) / s);
+        below += weight * normalCdf((y / liters - density - loss / liters) / s);
       }
     }
   }

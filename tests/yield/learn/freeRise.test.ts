@@ -102,7 +102,7 @@ describe('free rise', () => {
 describe('thirty full, capped, overpacked pours', () => {
   const TRUE_KG_M3 = 102;
   const PACK = 1.3;
-  const LITRES = 4.478;
+  const LITERS = 4.478;
 
   /** What a book does that takes every casting for a free rise: the mean of sheet and castings, then packs on top of it. */
   function naive(seed: number): number {
@@ -124,8 +124,8 @@ describe('thirty full, capped, overpacked pours', () => {
       valueOf(learnFreeRise({ cups, pours, sheet: { freeRiseKgM3: 96.1 } })).freeRiseKgM3.value;
     const first = estimate();
     for (let pour = 0; pour < 30; pour += 1) {
-      const castingG = estimate() * PACK * LITRES * (1 + 0.02 * normal());
-      pours.push({ outcome: 'full', castingG, filledCm3: 1000 * LITRES });
+      const castingG = estimate() * PACK * LITERS * (1 + 0.02 * normal());
+      pours.push({ outcome: 'full', castingG, filledCm3: 1000 * LITERS });
     }
     return { first, last: estimate() };
   }

@@ -102,8 +102,8 @@ describe('T33: NIST StRD Norris, as the test data of SciPy 1.17 carries it', () 
 });
 
 describe('T34: a made-up log of five pours', () => {
-  const litres = [1.2, 2.5, 4.6, 5.1, 5.3];
-  const rows = [262, 520, 930, 1010, 1075].map((y, i) => ({ x: [1, litres[i]!], y }));
+  const liters = [1.2, 2.5, 4.6, 5.1, 5.3];
+  const rows = [262, 520, 930, 1010, 1075].map((y, i) => ({ x: [1, liters[i]!], y }));
   const prior = priorOf([30, 190], [0.25, 1], 3, 1200);
 
   it('fixed loss, density, scatter', () => {

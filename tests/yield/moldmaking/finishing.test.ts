@@ -7,7 +7,7 @@ import {
   keyVolumeMm3,
   moldWeight,
   outerSize,
-  paintLitres,
+  paintLiters,
   poreFillGPerM2,
   spreadingRateM2PerL,
   standingBox,
@@ -36,18 +36,18 @@ describe('paint and sealer', () => {
   };
 
   it('0.35 m2, 3 coats of 50 um, 35 % solids, 30 % lost: 0.214 L (arithmetic)', () => {
-    expectClose(valueOf(paintLitres(threeCoats)), 0.214, 2e-3);
+    expectClose(valueOf(paintLiters(threeCoats)), 0.214, 2e-3);
   });
 
   it('the solids that stay on the piece are its area times the dry film', () => {
-    const solidsCm3 = valueOf(paintLitres(threeCoats)) * 1000 * 0.35 * (1 - 0.3);
+    const solidsCm3 = valueOf(paintLiters(threeCoats)) * 1000 * 0.35 * (1 - 0.3);
     expectClose(solidsCm3, 3500 * 3 * 0.005, 1e-12);
   });
 
   it('a rough surface takes more: 1.1 unless said otherwise, as a scan smooths', () => {
     const { surfaceCm2, coats, dryFilmUm, solidsShare, lossShare } = threeCoats;
     const rough = { surfaceCm2, coats, dryFilmUm, solidsShare, lossShare };
-    expectClose(valueOf(paintLitres(rough)), 1.1 * valueOf(paintLitres(threeCoats)), 1e-12);
+    expectClose(valueOf(paintLiters(rough)), 1.1 * valueOf(paintLiters(threeCoats)), 1e-12);
   });
 
   it("by a figure of one's own: 0.5 m2 in two coats at 4 m2 per kg is 0.25 kg", () => {
@@ -59,7 +59,7 @@ describe('paint and sealer', () => {
     const coverageM2 = valueOf(spreadingRateM2PerL(threeCoats));
     expectClose(
       valueOf(amountByCoverage({ ...threeCoats, coverageM2 })),
-      valueOf(paintLitres(threeCoats)),
+      valueOf(paintLiters(threeCoats)),
       1e-12,
     );
   });
@@ -79,16 +79,16 @@ describe('paint and sealer', () => {
   });
 
   it.each([
-    ['no solids', paintLitres({ ...threeCoats, solidsShare: 0 }), 'INPUT_OUT_OF_BOUNDS', 'solidsShare'],
+    ['no solids', paintLiters({ ...threeCoats, solidsShare: 0 }), 'INPUT_OUT_OF_BOUNDS', 'solidsShare'],
     [
       'solids in percent',
-      paintLitres({ ...threeCoats, solidsShare: 35 }),
+      paintLiters({ ...threeCoats, solidsShare: 35 }),
       'INPUT_OUT_OF_BOUNDS',
       'solidsShare',
     ],
-    ['all paint lost', paintLitres({ ...threeCoats, lossShare: 1 }), 'INPUT_OUT_OF_BOUNDS', 'lossShare'],
-    ['no area', paintLitres({ ...threeCoats, surfaceCm2: 0 }), 'INPUT_OUT_OF_BOUNDS', 'surfaceCm2'],
-    ['NaN coats', paintLitres({ ...threeCoats, coats: Number.NaN }), 'INPUT_NOT_A_NUMBER', 'coats'],
+    ['all paint lost', paintLiters({ ...threeCoats, lossShare: 1 }), 'INPUT_OUT_OF_BOUNDS', 'lossShare'],
+    ['no area', paintLiters({ ...threeCoats, surfaceCm2: 0 }), 'INPUT_OUT_OF_BOUNDS', 'surfaceCm2'],
+    ['NaN coats', paintLiters({ ...threeCoats, coats: Number.NaN }), 'INPUT_NOT_A_NUMBER', 'coats'],
     [
       'no coverage',
       amountByCoverage({ surfaceCm2: 9, coats: 1, coverageM2: 0 }),
