@@ -2,6 +2,32 @@ import js from '@eslint/js';
 import reactHooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
+/** Globals that only a page, a worker or Node has. */
+const BROWSERS_AND_NODES = [
+  ...[
+    'window',
+    'document',
+    'navigator',
+    'location',
+    'history',
+    'localStorage',
+    'sessionStorage',
+    'indexedDB',
+  ],
+  ...[
+    'self',
+    'postMessage',
+    'Worker',
+    'fetch',
+    'alert',
+    'process',
+    'Buffer',
+    'require',
+    '__dirname',
+    'global',
+  ],
+];
+
 export default tseslint.config(
   { ignores: ['dist', 'node_modules', 'test-results'] },
   js.configs.recommended,
@@ -18,6 +44,11 @@ export default tseslint.config(
       'max-lines': ['error', { max: 300, skipBlankLines: false, skipComments: false }],
       eqeqeq: 'error',
     },
+  },
+  {
+    // What reckons and what words it runs anywhere: who may import whom is in .dependency-cruiser.cjs, this is the rest.
+    files: ['src/{units,geometry,yield,checks,plan,job,words,sheet}/**/*.ts'],
+    rules: { 'no-restricted-globals': ['error', ...BROWSERS_AND_NODES] },
   },
   {
     files: ['src/app/**/*.tsx', 'src/app/**/*.ts', 'src/viewer/**/*.tsx'],
