@@ -26,7 +26,11 @@ const TELLINGS: readonly Telling[] = [
       ...FULL_POUR,
       air: { stationKPa: 95, then: { altitudeM: 300 } },
       ingredientsC: 26,
-      pour: { ...FULL_POUR.pour, liquidKgM3: { value: 1120, from: 'data-sheet' } },
+      pour: {
+        ...FULL_POUR.pour,
+        freeRiseKgM3: { value: 96, low: 92, high: 101, from: 'data-sheet' },
+        liquidKgM3: { value: 1120, from: 'data-sheet' },
+      },
     },
     byHand: { station_kpa: (v) => v('barometer') },
   },
@@ -59,6 +63,19 @@ const TELLINGS: readonly Telling[] = [
         toTempC: 31,
         assumed: ['sides', 'surroundings', 'targetTempC'],
       },
+    },
+  },
+  {
+    told: 'a color of the whole mix, pigment as it was said with the mold, gas that leaves as it was weighed',
+    ask: {
+      ...FULL_POUR,
+      pour: { ...FULL_POUR.pour, gasLossShare: { value: 0.012, from: 'weighed' } },
+      colors: [{ name: 'Moss', share: 0.01, of: 'mix', weighedDrops: { drops: 40, dropsG: 1.4 } }],
+      facts: { ...FULL_POUR.facts, pigmentShare: 0.03 },
+    },
+    byHand: {
+      color_1_g: (v) => v('share') * (v('A') + v('B')),
+      pigment_share: (v) => v('pigment'),
     },
   },
   {
