@@ -53,7 +53,7 @@ export default defineConfig({
     coverage: {
       provider: 'v8',
       include: ['src/{geometry,yield,plan,job}/**/*.ts'],
-      reporter: ['text', 'text-summary'],
+      reporter: ['json'],
     },
     projects: [
       // Modules are read once a thread, not once a file: reading them took a third of the time.
