@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { liveSilicone, thicknessIn } from '../../src/app/mold/liveSilicone';
-import { againstWords, nextWords, siliconeWords, toBuyWords } from '../../src/app/mold/liveWords';
+import { againstWords, needKg, nextWords, siliconeWords, toBuyWords } from '../../src/app/mold/liveWords';
 import { typeRows } from '../../src/app/mold/typeRows';
 import { chosenNow } from '../../src/app/mold/chosen';
+import { buyKg } from '../../src/app/words/moldFigures';
 import { moldField } from '../../src/app/ticket/madeFields';
 import { typeOf } from '../../src/app/ticket/moldState';
 import type { Ticket } from '../../src/app/ticket/state';
@@ -72,6 +73,36 @@ describe('silicone while the thickness is moved', () => {
     expect(toBuyWords(need)).toBe(`To buy: 2 × 1.1 kg for 60, ${leftKg} kg left over`);
     const stocked = step(moved('10'), ...type('stockBase', '6 kg'), ...type('stockCatalyst', '0.6 kg'));
     expect(toBuyWords(toldOf(stocked).need)).toBe('Nothing to buy: the stock is enough');
+  });
+
+  it('has base and catalyst that add up to the whole as it is shown, at every mass', () => {
+    const { need } = toldOf(moved('10'));
+    for (let totalG = 60; totalG < 3000; totalG += 7) {
+      const catalystG = totalG / 11;
+      const mixed = {
+        ...need,
+        totalG,
+        rangeG: [totalG, totalG] as const,
+        baseG: totalG - catalystG,
+        catalystG,
+      };
+      const words = siliconeWords(mixed);
+      const [base, catalyst] = [...words.matchAll(/([\d.]+) kg of/g)].map(([, kg]) => Number(kg));
+      expectClose(base! + catalyst!, Number(needKg(mixed).value), 1e-9, words);
+      const placeKg = totalG >= 1000 ? 0.01 : 0.001;
+      expect(Math.abs(catalyst! - catalystG / 1000), words).toBeLessThanOrEqual(placeKg);
+    }
+  });
+
+  it('never names less to buy than is mixed', () => {
+    // 14.314 kg to the nearest tenth would leave 14 g to be found elsewhere.
+    expect([14.314, 1.384, 0.3, 0.3001, 2].map(buyKg)).toEqual([
+      '14.32 kg',
+      '1.39 kg',
+      '0.3 kg',
+      '0.301 kg',
+      '2 kg',
+    ]);
   });
 
   it('follows a box of the silicone too, without a new ladder', () => {

@@ -4,7 +4,7 @@ import { SAMPLE_BOOK } from '../../src/job/sampleBook';
 import { SAMPLE_SHOP } from '../../src/job/sampleShop';
 import { readShop } from '../../src/job/shop';
 import { shopText } from '../../src/job/shopText';
-import { castingsWords } from '../../src/app/shelf/castingState';
+import { castingsWords, mixedOf } from '../../src/app/shelf/castingState';
 import { nextStep } from '../../src/app/shelf/nextStep';
 import { samplePieces } from '../../src/app/shelf/samplePieces';
 import { filledNow, pourNow, sizeNow } from '../../src/app/ticket/now';
@@ -61,6 +61,14 @@ describe('the pieces of the sample shop', () => {
       pieces: Object.fromEntries(pieces.map((piece) => [piece.id, piece])),
     };
     expect(shopText(valueOf(readShop(shopText(shop), 'sample.json')))).toBe(shopText(shop));
+  });
+
+  it('say of a poured casting what the Book has, A and B as weighed: 372 g and 205 g of number 11', () => {
+    const troll = named('TROLL');
+    const idOf = (no: number): string =>
+      Object.keys(troll.castings).find((id) => troll.castings[id]!.no === no)!;
+    expect(mixedOf(troll, idOf(11), SAMPLE_BOOK)).toBe(372 + 205);
+    expect(mixedOf(troll, idOf(13), SAMPLE_BOOK)).toBeUndefined();
   });
 
   it('have the twelve pours of the book as castings, and number 13 is being planned', () => {

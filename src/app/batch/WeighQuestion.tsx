@@ -82,7 +82,7 @@ function GramsAnswer({
     <>
       <Figure value={gramsText(cups.totalG, batch.stepG)} unit="g" />
       <span className="rng">
-        {text.low} to {text.high} g would do it, 9 times in 10
+        {text.low} to {text.high} g is what this pack could ask for, 9 times in 10
       </span>
       {known?.by === 'displace' ? <WayTag {...known} /> : <SourceTag from={cavityCm3.from} />}
       {card?.ok === true && <SourceTag from={card.value.freeRiseFrom} />}

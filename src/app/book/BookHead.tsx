@@ -71,7 +71,7 @@ function ChangeNext({ now }: { now: LearnedNow }) {
   return (
     <p className="sofar">
       <b>Change next</b> <strong>{shortHeadline(change)}</strong>{' '}
-      <span>{[still, 'why is under 3'].filter(Boolean).join('; ')}</span>
+      <span>{[still, 'why: see question 3'].filter(Boolean).join('; ')}</span>
     </p>
   );
 }

@@ -11,7 +11,7 @@ import { SourceTag } from '../parts/SourceTag';
 import { Working } from '../parts/Working';
 import { siliconeRatio } from '../ticket/moldWishes';
 import type { Ticket } from '../ticket/state';
-import { buyShort, needOf, totalKg } from '../words/moldFigures';
+import { buyKg, buyShort, needOf, totalKg } from '../words/moldFigures';
 import { lowerFirst } from '../words/fieldWords';
 import { heldMold } from './chosen';
 import { findingsOf } from './findings';
@@ -103,7 +103,7 @@ function SiliconeAnswer({ mold, ticket }: { mold: Mold; ticket: Ticket }) {
     needKg === 0
       ? 'nothing to buy'
       : purchase === undefined
-        ? `${amount(needKg, 3)} kg to buy`
+        ? `${buyKg(needKg)} to buy`
         : `to buy: ${buyShort(purchase)}`;
   return (
     <>

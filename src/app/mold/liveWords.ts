@@ -1,15 +1,18 @@
 import type { SiliconeNeed } from '../../plan';
 import { gramsText } from '../../units';
 import { amount } from '../../words/sentence';
-import { buyShort, kgWords, needOf } from '../words/moldFigures';
+import { buyKg, buyShort, kgWords, needOf } from '../words/moldFigures';
 import type { SiliconeThere } from './liveSilicone';
 
 /** Behind the figure: "(1.40 to 1.44 kg): 1.29 kg of base, 0.13 kg of catalyst". */
-export function siliconeWords({ totalG, rangeG, baseG, catalystG }: SiliconeNeed): string {
+export function siliconeWords({ totalG, rangeG, baseG }: SiliconeNeed): string {
   const all = needKg({ totalG, rangeG });
-  // To the place of the whole, so that the parts add up to it.
-  const kg = (massG: number): string => gramsText(massG / 1000, totalG >= 1000 ? 0.01 : 0.001);
-  return `(${all.low} to ${all.high} kg): ${kg(baseG)} kg of base, ${kg(catalystG)} kg of catalyst`;
+  const step = totalG >= 1000 ? 0.01 : 0.001;
+  const steps = (massG: number): number => Math.round(massG / 1000 / step);
+  // The catalyst is what is left, so that the parts add up to the whole that is shown.
+  const base = steps(baseG);
+  const kg = (count: number): string => gramsText(count * step, step);
+  return `(${all.low} to ${all.high} kg): ${kg(base)} kg of base, ${kg(steps(totalG) - base)} kg of catalyst`;
 }
 
 export const needKg = ({
@@ -23,7 +26,7 @@ export function toBuyWords({ purchase, stock, totalG }: SiliconeNeed): string {
   const missingKg = needOf(stock, totalG);
   if (missingKg === 0) return 'Nothing to buy: the stock is enough';
   if (purchase === undefined)
-    return `To buy: ${amount(missingKg, 3)} kg${stock === undefined ? '' : ' beyond the stock'}`;
+    return `To buy: ${buyKg(missingKg)}${stock === undefined ? '' : ' beyond the stock'}`;
   const paid = purchase.price === undefined ? '' : ` for ${amount(purchase.price, 9)}`;
   return `To buy: ${buyShort(purchase)}${paid}, ${amount(purchase.surplusKg, 3)} kg left over`;
 }

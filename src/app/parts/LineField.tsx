@@ -16,7 +16,7 @@ interface LineFieldProps {
 /** A list on one line of text, read back below. */
 export function LineField({ label, text, onText, readback, wrong, complaint }: LineFieldProps) {
   const id = useId();
-  const [left, setLeft] = useState(false);
+  const [left, setLeft] = useState(true);
   const told = wrong === undefined ? complaint : left ? wrong : undefined;
   return (
     <div className={told === undefined ? 'qty' : 'qty bad'}>

@@ -33,7 +33,8 @@ export function QuantityBox({
   complaint,
   onLeave,
 }: QuantityBoxProps) {
-  const [left, setLeft] = useState(false);
+  // What stands there from before was left long ago: after a reload its mistake is told at once.
+  const [left, setLeft] = useState(true);
   const { units, after } = spec;
   const { unit } = box;
   const read = readSpec(spec, box);
@@ -44,6 +45,7 @@ export function QuantityBox({
       <div className="in">
         <QuantityInput
           {...{ id, unitLabel, units, box, isBad, onBox }}
+          isSigned={spec.isSigned === true}
           onEnter={() => setLeft(false)}
           onLeave={() => {
             setLeft(true);

@@ -9,19 +9,30 @@ interface QuantityInputProps {
   units: readonly string[];
   box: BoxText;
   isBad: boolean;
+  /** The number pad of many phones has no minus: such a box gets all keys. */
+  isSigned: boolean;
   onBox: (box: BoxText) => void;
   onEnter: () => void;
   onLeave: () => void;
 }
 
 /** What is typed, and the unit beside it. */
-export function QuantityInput({ id, unitLabel, units, box, isBad, onBox, ...on }: QuantityInputProps) {
+export function QuantityInput({
+  id,
+  unitLabel,
+  units,
+  box,
+  isBad,
+  isSigned,
+  onBox,
+  ...on
+}: QuantityInputProps) {
   return (
     <>
       <input
         id={id}
         type="text"
-        inputMode="decimal"
+        inputMode={isSigned ? 'text' : 'decimal'}
         autoComplete="off"
         spellCheck={false}
         value={box.text}

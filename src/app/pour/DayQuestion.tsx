@@ -87,9 +87,11 @@ function DayAnswer({ pour: { air, batch } }: { pour: PourOnPage }) {
 }
 
 const OF = { pressure: 'the air pressure', warmth: 'the warmth of A and B' };
-const WHY = {
-  'same-day cup test': 'a cup test of the same day and room already holds it',
-  'not told': 'it was not told',
+const SAME_DAY = 'a cup test of the same day and room already holds it';
+/** A correction has two ends: the warmth of A and B and that of the data sheet. */
+const NOT_TOLD = {
+  pressure: 'it was not told',
+  warmth: 'it takes both theirs and that of the data sheet, and one of them was not told',
 };
 
 /** What was corrected for, and what was not and why. */
@@ -98,7 +100,9 @@ function correctedWords({ air }: PourOnPage): string {
     return 'Not corrected: neither height nor barometer nor temperatures with those of the data sheet were told.';
   const { applied, because } = air.correction;
   const done = applied.length === 0 ? '' : `Corrected for ${applied.map((what) => OF[what]).join(' and ')}. `;
-  const left = because.map(({ left: what, why }) => `Not for ${OF[what]}: ${WHY[why]}.`);
+  const left = because.map(
+    ({ left: what, why }) => `Not for ${OF[what]}: ${why === 'not told' ? NOT_TOLD[what] : SAME_DAY}.`,
+  );
   return `${done}${left.join(' ')}`;
 }
 

@@ -69,5 +69,7 @@ function openWords({ times: { exotherm, openMin, openCommonMin } }: PourOnPage):
     : `For the core ${exotherm.missing.map((name) => MISSING[name]).join(' and ')} would have to be known; the data sheet or its maker has it. `;
   const common = `${between(openCommonMin)} min is common for a casting opened warm (common practice, no source).`;
   if (openMin === undefined) return `${core}When it may be opened is not known: ${common}`;
-  return `${core}Open after ${minutesWords(openMin.value)} (${between(openMin)} min) by the data sheet in today’s warmth, and not while it is hot or hisses; ${common}`;
+  const range = `${between(openMin)} min`;
+  const spread = range === minutesWords(openMin.value) ? '' : ` (${range})`;
+  return `${core}Open after ${minutesWords(openMin.value)}${spread} by the data sheet in today’s warmth, and not while it is hot or hisses; ${common}`;
 }

@@ -102,15 +102,18 @@ function WarmForm(props: BatchProps) {
   );
 }
 
-/** The mold of the ticket knows its thickest place. Taken only when asked. */
+/** The mold of the ticket knows its thickest place, a block only its wall. Taken only when asked. */
 function ThickestOfMold({ ticket, dispatch }: BatchProps) {
-  const wallMm = chosenNow(ticket).answer?.shape.wallMm;
-  if (wallMm === undefined || ticket.fields.warmWall.text.trim() !== '') return null;
-  const text = formatLength(wallMm, 'metric');
+  const shape = chosenNow(ticket).answer?.shape;
+  if (shape === undefined || ticket.fields.warmWall.text.trim() !== '') return null;
+  const text = formatLength(shape.thickestMm, 'metric');
   return (
     <div className="chg">
       <button type="button" className="act" onClick={() => dispatch({ do: 'type', field: 'warmWall', text })}>
-        Take {text}, the thickest place of the mold
+        Take {text},{' '}
+        {shape.hasThickerPlaces === true
+          ? 'the wall of the mold; its hollows and corners are thicker and take longer'
+          : 'the thickest place of the mold'}
       </button>
     </div>
   );

@@ -30,8 +30,8 @@ export function Cards({ core, undos }: { core: ShopCore; undos: Undos }) {
       </h2>
       {foams.length + silicones.length === 0 && (
         <p className="why">
-          No card yet. The first foam you fill in in Batch can be kept here, and the first silicone in Mold;
-          every pour after that begins with a press.
+          No card yet. The first foam typed in Batch can be kept here, and the first silicone in Mold; every
+          pour after that begins with a press.
         </p>
       )}
       <ul className="cards">

@@ -1,13 +1,13 @@
 import { isRecord } from '../../job/json';
 import type { Piece } from '../../job/piece';
 import { seenCasting, type SeenCasting } from '../../job/seen';
-import { gramsText } from '../../units';
+import { formatMass, gramsText } from '../../units';
 import { Letter } from '../parts/Letter';
 import { useShop } from '../shop/shopContext';
 import { nextCasting } from '../ticket/nextCasting';
 import { castingCode } from '../words/castingCode';
 import { dayWords } from '../words/dayWords';
-import { castingState } from './castingState';
+import { castingState, mixedOf } from './castingState';
 import { moldWords } from './moldWords';
 
 interface PastPoursProps {
@@ -31,12 +31,14 @@ export function PastPours({ piece, onTake, isWithHand = false }: PastPoursProps)
       {ids.map((id) => {
         const code = castingCode(piece, id);
         const { mold } = castings[id]!;
+        const mixedG = mixedOf(piece, id, view?.core.book);
         return (
           <li key={id}>
             <p>
               <b className="nb">{code}</b>{' '}
               <span className="quiet">
                 {castingState(piece, id, view?.core.book)}
+                {mixedG !== undefined && `, ${formatMass(mixedG)} mixed by the Book`}
                 {id === hand.casting && ', in hand'}
               </span>
               <br />
@@ -92,7 +94,7 @@ function Figures({ seen }: { seen: SeenCasting | undefined }) {
       <span className="nb">{grams(seen.totalG)} together</span>
       <br />
       <span className="note quiet">
-        pack {seen.packFactor.toFixed(2)}, worked out {dayWords(seen.day)}
+        planned at pack {seen.packFactor.toFixed(2)}, worked out {dayWords(seen.day)}
       </span>
     </p>
   );

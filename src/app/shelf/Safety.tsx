@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { openStore, wipe } from '../../store';
 import { forgetSessions } from '../bench/sessions';
 import { BackUpButton } from '../shop/BackUpButton';
@@ -11,14 +11,16 @@ import { FileButton } from '../parts/FileButton';
 import { isEmptyShop } from './isEmptyShop';
 import { shopContents } from './shopContents';
 
+const HEADING = 'safety';
+
 /** Backup, restore, and forgetting all of it. */
 export function Safety({ onBackup }: { onBackup: (file: File) => void }) {
   const { view, choice } = useShop();
   if (view === undefined) return null;
   const { lastBackup } = view;
   return (
-    <section className="shelf" aria-labelledby="safety">
-      <h2 id="safety" tabIndex={-1}>
+    <section className="shelf" aria-labelledby={HEADING}>
+      <h2 id={HEADING} tabIndex={-1}>
         What if this device is lost?
       </h2>
       <p className="why">
@@ -42,6 +44,10 @@ function Forget() {
   const { attempt, problem } = useTrying();
   const [isAsked, setAsked] = useState(false);
   const [isDone, setDone] = useState(false);
+  const asked = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isAsked) asked.current?.focus();
+  }, [isAsked]);
   if (view === undefined) return null;
   if (isDone && isEmptyShop(view))
     return (
@@ -55,6 +61,11 @@ function Forget() {
         Forget everything on this device
       </button>
     );
+  /** The button that was pressed goes: the keyboard goes on from the heading of the question. */
+  const close = (): void => {
+    document.getElementById(HEADING)?.focus();
+    setAsked(false);
+  };
   const forget = (): void =>
     attempt(async () => {
       for (const name of Object.values(NAMES)) {
@@ -62,11 +73,11 @@ function Forget() {
         await wipe(store.database).finally(() => store.close());
       }
       forgetSessions();
-      setAsked(false);
+      close();
       setDone(true);
     });
   return (
-    <div className="ask" role="group" aria-label="Forget everything on this device">
+    <div className="ask" role="group" tabIndex={-1} ref={asked} aria-label="Forget everything on this device">
       <p>
         <b>This forgets {shopContents(view)}, and the sample shop.</b>{' '}
         {view.lastBackup === undefined
@@ -77,7 +88,7 @@ function Forget() {
         <button type="button" className="act" onClick={forget}>
           Forget all of it
         </button>
-        <button type="button" className="act" onClick={() => setAsked(false)}>
+        <button type="button" className="act" onClick={close}>
           Leave it
         </button>
       </div>

@@ -6,9 +6,19 @@ import { seenCasting } from '../../job/seen';
 export type CastingState = 'planned' | 'ready' | 'poured';
 
 export function castingState(piece: Piece, id: string, book: unknown): CastingState {
-  const no = piece.castings[id]?.no;
-  if (rowsOf(book).some((row) => row.piece === piece.id && row.no === no)) return 'poured';
+  if (rowOf(piece, id, book) !== undefined) return 'poured';
   return seenCasting(piece, id, __APP_VERSION__)?.isReady === true ? 'ready' : 'planned';
+}
+
+/** What the Book says was mixed of it, which a plan only meant to be. */
+export function mixedOf(piece: Piece, id: string, book: unknown): number | undefined {
+  const mixedG = rowOf(piece, id, book)?.mixedG;
+  return typeof mixedG === 'number' ? mixedG : undefined;
+}
+
+function rowOf(piece: Piece, id: string, book: unknown): Record<string, unknown> | undefined {
+  const no = piece.castings[id]?.no;
+  return rowsOf(book).find((row) => row.piece === piece.id && row.no === no);
 }
 
 /** Rows of past pours that a shop keeps, where it keeps any. */

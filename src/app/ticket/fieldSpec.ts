@@ -5,7 +5,7 @@ export interface FieldSpec {
   kind: ScalarKind;
   units: readonly string[];
   allowZero?: true;
-  /** A place on an axis: either side of its zero. */
+  /** A place on an axis, or a height: either side of its zero. */
   isSigned?: true;
   /** A height above the sea, m or ft: far beyond what a sculpt can measure, and to be believed. */
   isHeight?: true;

@@ -5,7 +5,14 @@ const number = { kind: 'plain', units: [] } as const;
 const seconds = { ...number, allowZero: true, after: 's' } as const;
 const area = { ...number, after: 'cm²' } as const;
 const length = { kind: 'length', units: ['mm', 'in'] } as const;
-const height = { kind: 'length', units: ['m', 'ft'], allowZero: true, isHeight: true } as const;
+/** Below the sea too: much land behind dikes is. */
+const height = {
+  kind: 'length',
+  units: ['m', 'ft'],
+  allowZero: true,
+  isSigned: true,
+  isHeight: true,
+} as const;
 const percent = { kind: 'share', units: ['%'], allowZero: true } as const;
 
 /** How many drops are weighed together: one alone is lighter than most scales can tell. Common practice, no source. */

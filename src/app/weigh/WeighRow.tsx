@@ -27,7 +27,7 @@ const PAUSE_MS = 700;
 
 /** One weight or temperature: what it is, a box that can be hit with a glove on, and that nobody weighed it. */
 export function WeighRow({ name, label, hint, box, notWords, onBox, onUnit, unit, children }: WeighRowProps) {
-  const [left, setLeft] = useState(false);
+  const [left, setLeft] = useState(true);
   const [isTyping, setTyping] = useState(false);
   /** What stood there when it was said that nobody weighed it: it comes back with the same press. */
   const [before, setBefore] = useState<SavedField>();
@@ -53,6 +53,7 @@ export function WeighRow({ name, label, hint, box, notWords, onBox, onUnit, unit
           units={BOX_SPECS[name].units}
           box={text}
           isBad={isBad}
+          isSigned={BOX_SPECS[name].isSigned === true}
           onBox={(next) => {
             if (next.unit !== text.unit) return onUnit(next.unit);
             setTyping(true);

@@ -1,5 +1,6 @@
 import { numberText } from '../../units';
 import { VOLUME_RULES } from '../../yield';
+import { lowerFirst } from './fieldWords';
 
 const { value, from } = VOLUME_RULES.waterTemp;
 
@@ -7,5 +8,5 @@ const { value, from } = VOLUME_RULES.waterTemp;
 export const ASSUMED_WATER = {
   text: `${numberText(value)} C`,
   shown: `${numberText(value)} °C`,
-  basis: from,
+  basis: lowerFirst(from),
 };

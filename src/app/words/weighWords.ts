@@ -3,7 +3,7 @@ import type { WeighBox, WeighState } from '../../job/weighState';
 /** What each box is of, and what to put on the scale. */
 export const BOX_WORDS: Readonly<Record<WeighBox, { label: string; hint: string }>> = {
   mixed: { label: 'Mixed', hint: 'A and B together, with any color, as weighed' },
-  residue: { label: 'Left in the cup', hint: 'cup and stick, less the empty ones' },
+  residue: { label: 'Left in the cup', hint: 'with the stick, less the empty ones' },
   trim: { label: 'Trimmed off', hint: 'plug, vents and flash' },
   casting: { label: 'Casting', hint: 'out of the mold, trimmed' },
   room: { label: 'Room', hint: 'as you poured' },
