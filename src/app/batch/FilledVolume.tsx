@@ -7,7 +7,7 @@ import { castingNow, filledNow, volumeNow, type KnownVolume } from '../ticket/no
 import type { Ticket } from '../ticket/state';
 import { warmedFill } from '../ticket/wayReads';
 import { insideWords } from '../words/insideWords';
-import { rangeText } from '../words/rangeText';
+import { rangeText } from '../../words/rangeText';
 import { VOLUME_BY, volumeText } from '../words/wayWords';
 
 /** Which volume the grams are for, with its tag, and the switch to the other. */

@@ -7,7 +7,7 @@ import { QuantityField } from '../parts/QuantityField';
 import { SourceTag } from '../parts/SourceTag';
 import { Working } from '../parts/Working';
 import { SumOf } from '../pour/SumOf';
-import { rangeText } from '../words/rangeText';
+import { rangeText } from '../../words/rangeText';
 import type { BatchProps } from './batchProps';
 
 const grams = ({ value, from }: Rule) => ({ text: `${value} g`, shown: `${value} g`, basis: from });

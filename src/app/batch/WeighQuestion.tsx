@@ -17,7 +17,7 @@ import { unreadOfPart } from '../ticket/pourWishes';
 import { readField } from '../ticket/readField';
 import type { Ticket } from '../ticket/state';
 import { unreadForBatch } from '../ticket/wishes';
-import { rangeText } from '../words/rangeText';
+import { rangeText } from '../../words/rangeText';
 import { isVolumeStopped } from './marks';
 import type { BatchProps } from './batchProps';
 import { FilledVolume } from './FilledVolume';

@@ -10,7 +10,7 @@ import { Question } from '../parts/Question';
 import { SourceTag } from '../parts/SourceTag';
 import { Working } from '../parts/Working';
 import { sculptNow, sizeNow, volumeNow, type KnownVolume } from '../ticket/now';
-import { rangeText, type RangeText } from '../words/rangeText';
+import { rangeText, type RangeText } from '../../words/rangeText';
 import { halfShare, volumeText, WIDE_SHARE } from '../words/wayWords';
 import type { AskProps } from './askProps';
 import { FillBeside } from './FillBeside';

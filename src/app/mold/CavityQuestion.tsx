@@ -13,7 +13,7 @@ import { QuantityField } from '../parts/QuantityField';
 import { SourceTag } from '../parts/SourceTag';
 import { Working } from '../parts/Working';
 import { castingNow } from '../ticket/now';
-import { rangeText } from '../words/rangeText';
+import { rangeText } from '../../words/rangeText';
 import { CoreFields } from './CoreFields';
 import { fieldOfMold } from './fieldProblem';
 import { MaterialCautions } from './MaterialCautions';

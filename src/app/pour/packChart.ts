@@ -1,7 +1,7 @@
 import { mixedMassG, type PastCasting } from '../../yield';
 import type { PourOnPage } from '../../worker/pour';
 import type { Sheet } from '../charts/sheet';
-import { rangeText, type RangeText } from '../words/rangeText';
+import { rangeText, type RangeText } from '../../words/rangeText';
 
 /** One dot of the chart: a pack and the grams it means. */
 export interface PackDot {

@@ -1,6 +1,6 @@
 import type { SeenSculpt } from '../../job/seen';
 import { SOURCES } from '../words/sources';
-import { rangeText } from '../words/rangeText';
+import { rangeText } from '../../words/rangeText';
 
 /** "263 × 230 × 291 mm", wide, deep and tall as it stands. */
 export const extentsWords = ({ extentsMm }: NonNullable<SeenSculpt['size']>): string =>

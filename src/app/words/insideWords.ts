@@ -1,6 +1,6 @@
 import type { Filled } from '../../plan';
 import { formatVolume } from '../../units';
-import { rangeText } from './rangeText';
+import { rangeText } from '../../words/rangeText';
 
 /** What is left for foam where something stands in the cavity; nothing where nothing does. */
 export function insideWords(filled: Filled | undefined): string {

@@ -2,7 +2,7 @@ import type { BeyondStock, KitCover } from '../../yield';
 import type { Mold, SiliconeNeed } from '../../plan';
 import { formatMass } from '../../units';
 import { amount, counted } from '../../words/sentence';
-import { rangeText } from './rangeText';
+import { rangeText } from '../../words/rangeText';
 
 /** "294 × 260 × 320 mm". */
 export const sidesWords = (sidesMm: readonly number[]): string =>

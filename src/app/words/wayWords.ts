@@ -6,7 +6,7 @@ import { percent } from '../../words/sentence';
 import { volumeWithRange } from '../../words/volumeWayWords';
 import type { BodyKind, SizeWay, Sunk } from '../ticket/sizingState';
 import type { BodySide } from '../ticket/sizingFields';
-import { rangeText, type RangeText } from './rangeText';
+import { rangeText, type RangeText } from '../../words/rangeText';
 
 /** The ways in, as they are chosen. */
 export const WAY_LABELS: Readonly<Record<SizeWay, string>> = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rangeText } from '../../src/app/words/rangeText';
+import { rangeText } from '../../src/words/rangeText';
 
 const numberOf = (text: string): number => Number(text.replaceAll(/\u202f/g, ''));
 const decimals = (text: string): number => text.split('.')[1]?.length ?? 0;

@@ -1,4 +1,4 @@
-import { gramsText } from '../../units';
+import { gramsText } from '../units';
 
 /** Digits of a figure that count, where no scale says otherwise: as in every sentence. */
 const DIGITS = 4;
