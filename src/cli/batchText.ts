@@ -12,6 +12,7 @@ import { batchBecause, gramsLine } from '../words/batchWords';
 import { cautionsOfPour } from '../words/cautionsOfPour';
 import { chanceWords } from '../words/chance';
 import { hollowWords, pourBecause } from '../words/pourBecause';
+import { mixedRange } from '../words/mixedRange';
 import { amount, counted } from '../words/sentence';
 import { toldOnce } from '../words/toldOnce';
 import { findingLine } from './findingLine';
@@ -23,6 +24,7 @@ import { optionsOfFact } from './pourFactOptions';
 export function batchText(poured: Poured, show: Show): string {
   const { prepared } = poured;
   const { batch, cavityCm3 } = prepared;
+  const range = mixedRange(prepared);
   return [
     ...findingLines(poured.findings, show),
     ...poured.assumptions.map((assumption) => line('Assumed', assumptionLine(assumption, show))),
@@ -39,10 +41,7 @@ export function batchText(poured: Poured, show: Show): string {
       'Short fill',
       `${chanceWords(batch.shortFillChance)}, packed ${amount(batch.packFactor)} times to ${formatDensity(batch.moldedDensityKgM3, show)}`,
     ),
-    line(
-      'Range',
-      `${amount(batch.mixedRangeG[0], 3)} to ${amount(batch.mixedRangeG[1], 3)} g is what this pack could ask for, 9 times in 10`,
-    ),
+    line('Range', `${range.low} to ${range.high} g is what this pack could ask for, 9 times in 10`),
     line('Pressure', pressureWords(poured, show)),
     line('Weigh', gramsLine(prepared)),
   ].join('\n');

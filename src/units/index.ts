@@ -16,3 +16,4 @@ export { readAllReadings } from './readAllReadings';
 export type { AnyReading } from './readAllReadings';
 export { readQuantity } from './readQuantity';
 export type { ReadOptions } from './readQuantity';
+export { OFFERED_UNITS } from './unitTable';

@@ -6,7 +6,7 @@ import { readParts } from './parts';
 import type { Part } from './parts';
 import { readPercentKind } from './percentKinds';
 import { readRatio } from './readRatio';
-import { findUnit, kindsOfUnit, OFFERED } from './unitTable';
+import { findUnit, kindsOfUnit, OFFERED_UNITS } from './unitTable';
 import type { Unit } from './unitTable';
 
 export interface ReadOptions {
@@ -114,7 +114,7 @@ const readingsIn = (unit: Unit, part: Part): Reading<number>[] =>
   }));
 
 function inOfferedUnits(kind: ScalarKind, part: Part): Reading<number>[] {
-  return OFFERED[kind].flatMap((spelling) => {
+  return OFFERED_UNITS[kind].flatMap((spelling) => {
     const unit = findUnit(kind, spelling);
     return unit === undefined ? [] : readingsIn(unit, part);
   });

@@ -36,7 +36,7 @@ export function kindsOfUnit(spelling: string): ScalarKind[] {
 }
 
 /** The units offered when a number came without one. */
-export const OFFERED: Readonly<Record<ScalarKind, readonly string[]>> = {
+export const OFFERED_UNITS: Readonly<Record<ScalarKind, readonly string[]>> = {
   length: ['mm', 'cm', 'in'],
   mass: ['g', 'kg', 'oz', 'lb'],
   volume: ['cm3', 'L', 'fl oz'],

@@ -1,5 +1,6 @@
-import type { AskReason, ErrorReason, Why } from '../units';
+import { OFFERED_UNITS, type AskReason, type ErrorReason, type ScalarKind, type Why } from '../units';
 import type { Sentence } from './sentence';
+import { unitSign } from './unitSign';
 
 /** Why a typed quantity was asked about or refused, and what to type instead. */
 export function sayWhy({ reason, values }: Why): Sentence {
@@ -23,6 +24,12 @@ const KIND_WORDS: Readonly<Record<string, string>> = {
 };
 
 const kindWords = (kind: string): string => KIND_WORDS[kind] ?? kind;
+
+/** The units that are offered for it; a kind without any is a number. */
+function unitHint(kind: string): string {
+  const units = kind in OFFERED_UNITS ? OFFERED_UNITS[kind as ScalarKind] : [];
+  return units.length === 0 ? 'Type the number alone.' : `Use ${units.map(unitSign).join(', ')}.`;
+}
 
 const PICK = 'Write the one you mean.';
 
@@ -66,7 +73,7 @@ const SENTENCES: Readonly<Record<AskReason | ErrorReason, (value: (name: string)
   }),
   'unknown-unit': (value) => ({
     text: `The unit "${value('unit')}" is not known.`,
-    hint: 'Use a unit such as mm, in, g, oz, mL or pcf.',
+    hint: unitHint(value('kind')),
   }),
   'wrong-kind': (value) => ({
     text: `"${value('unit')}" belongs to ${kindWords(value('unitKind'))}, and ${kindWords(value('kind'))} is wanted.`,

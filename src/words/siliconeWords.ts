@@ -1,4 +1,5 @@
 import type { SiliconeCode } from '../problem';
+import { buyKg } from './buyKg';
 import { amount, counted, percent } from './sentence';
 import type { Sentence, Values } from './sentence';
 
@@ -64,11 +65,11 @@ export const SILICONE_WORDS: Record<SiliconeCode, (v: Values) => Sentence> = {
     hint: 'Check the viscosity and its unit: 1 Pa s is 1000 cP. Silicone for molds has 10 to 40 Pa s.',
   }),
   KITS_UNKNOWN: (v) => ({
-    text: `${amount(v.needKg, 3)} kg must be bought; what kits it comes in was not said.`,
+    text: `${buyKg(Number(v.needKg))} must be bought; what kits it comes in was not said.`,
     hint: 'Give the kit sizes, with prices if you can, for the cheapest cover.',
   }),
   KITS_NONE: (v) => ({
-    text: `Not checked what to buy for ${amount(v.needKg, 3)} kg: the card has no kits.`,
+    text: `Not checked what to buy for ${buyKg(Number(v.needKg))}: the card has no kits.`,
     hint: 'Add the kit sizes to the card, in kg of base and catalyst together, with their prices.',
   }),
   KITS_UNPRICED: (v) => ({

@@ -17,6 +17,19 @@ const TWINS: Readonly<Partial<Record<Code, readonly Code[]>>> = {
   ],
 };
 
-/** For a person: a check is left out where a finding has told it. Scripts get all of them. */
+const RANK: readonly Problem['status'][] = ['fine', 'unknown', 'look', 'stop'];
+const isWorse = (one: Problem, other: Problem): boolean =>
+  RANK.indexOf(one.status) > RANK.indexOf(other.status);
+
+/**
+ * For a person: of a check and a finding that tell one thing the worse one stays, of two that are alike the finding. Scripts get all of
+ * them.
+ */
 export const toldOnce = (findings: readonly Problem[]): Problem[] =>
-  findings.filter(({ code }) => !findings.some((other) => TWINS[code]?.includes(other.code) === true));
+  findings.filter((one) =>
+    findings.every(
+      (other) =>
+        (TWINS[one.code]?.includes(other.code) !== true || isWorse(one, other)) &&
+        (TWINS[other.code]?.includes(one.code) !== true || !isWorse(other, one)),
+    ),
+  );

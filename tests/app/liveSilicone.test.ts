@@ -3,7 +3,7 @@ import { liveSilicone, thicknessIn } from '../../src/app/mold/liveSilicone';
 import { againstWords, needKg, nextWords, siliconeWords, toBuyWords } from '../../src/app/mold/liveWords';
 import { typeRows } from '../../src/app/mold/typeRows';
 import { chosenNow } from '../../src/app/mold/chosen';
-import { buyKg } from '../../src/app/words/moldFigures';
+import { buyKg } from '../../src/words/buyKg';
 import { moldField } from '../../src/app/ticket/madeFields';
 import { typeOf } from '../../src/app/ticket/moldState';
 import type { Ticket } from '../../src/app/ticket/state';

@@ -17,7 +17,7 @@ import { unreadOfPart } from '../ticket/pourWishes';
 import { readField } from '../ticket/readField';
 import type { Ticket } from '../ticket/state';
 import { unreadForBatch } from '../ticket/wishes';
-import { rangeText } from '../../words/rangeText';
+import { mixedRange } from '../../words/mixedRange';
 import { isVolumeStopped } from './marks';
 import type { BatchProps } from './batchProps';
 import { FilledVolume } from './FilledVolume';
@@ -74,10 +74,7 @@ function GramsAnswer({
   card,
 }: Pick<BatchProps, 'ticket' | 'card'> & { pour: PourOnPage }) {
   const known = volumeNow(ticket).answer;
-  const [low, high] = batch.mixedRangeG;
-  // Every cup more keeps one residue more.
-  const moreG = (cups.cups.length - 1) * batch.inputs.residueG;
-  const text = rangeText({ value: cups.totalG, low: low + moreG, high: high + moreG }, { step: batch.stepG });
+  const text = mixedRange({ batch, cups });
   return (
     <>
       <Figure value={gramsText(cups.totalG, batch.stepG)} unit="g" />

@@ -74,7 +74,7 @@ function Drift({ ticket, said }: Omit<DayBoxesProps, 'say'>) {
   const roomC = dayC(ticket, said, 'room');
   const plannedC = valueIn(ticket.fields, 'ingredients') ?? valueIn(ticket.fields, 'pourRoom');
   if (roomC === undefined || plannedC === undefined || Math.abs(roomC - plannedC) <= SAME_K) return null;
-  const apart = `${amount(Math.abs(roomC - plannedC), 2)} K ${roomC > plannedC ? 'warmer' : 'colder'}`;
+  const apart = `${amount(Math.abs(roomC - plannedC), 2)} °C ${roomC > plannedC ? 'warmer' : 'colder'}`;
   return (
     <p className="said">
       <MarkShape mark="look" />

@@ -1,7 +1,8 @@
 import type { SiliconeNeed } from '../../plan';
 import { gramsText } from '../../units';
+import { buyKg } from '../../words/buyKg';
 import { amount } from '../../words/sentence';
-import { buyKg, buyShort, kgWords, needOf } from '../words/moldFigures';
+import { buyShort, kgWords, needOf } from '../words/moldFigures';
 import type { SiliconeThere } from './liveSilicone';
 
 /** Behind the figure: "(1.40 to 1.44 kg): 1.29 kg of base, 0.13 kg of catalyst". */

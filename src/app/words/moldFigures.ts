@@ -2,6 +2,7 @@ import type { BeyondStock, KitCover } from '../../yield';
 import type { Mold, SiliconeNeed } from '../../plan';
 import { formatMass } from '../../units';
 import { amount, counted } from '../../words/sentence';
+import { buyKg } from '../../words/buyKg';
 import { rangeText } from '../../words/rangeText';
 
 /** "294 × 260 × 320 mm". */
@@ -52,13 +53,6 @@ export function buyCell({ purchase, stock, totalG }: SiliconeNeed): string {
   if (purchase !== undefined) return buyShort(purchase);
   const needKg = needOf(stock, totalG);
   return needKg === 0 ? 'nothing' : buyKg(needKg);
-}
-
-/** Rounded up, to the place that the whole is shown to: what is bought must be enough. */
-export function buyKg(needKg: number): string {
-  const places = needKg >= 1 ? 100 : 1000;
-  // A whole number of places stays what it is: 0.3 times 1000 is a hair more than 300.
-  return `${amount(Math.ceil(Number((needKg * places).toFixed(6))) / places, 9)} kg`;
 }
 
 /** What the kits cost, where each has a price. */
