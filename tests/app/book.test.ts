@@ -23,7 +23,7 @@ import { SAMPLE_SHOP } from '../../src/job/sampleShop';
 import { buyWords, stockWords } from '../../src/words/runWords';
 import { massRatio, residueAt } from '../../src/yield';
 import { expectClose } from '../support/close';
-import { valueOf } from '../support/outcome';
+import { problemOf, valueOf } from '../support/outcome';
 
 const pieces = samplePieces('2026-11-30');
 const troll = pieces[0]!;
@@ -228,6 +228,14 @@ describe('ten more trolls', () => {
     expect(stockWords(plan)).toMatch(/^lasts for 5 of 11 castings: [AB] runs out after casting 5/);
     expect(buyWords(plan)).toMatch(/^2 kits of 2 kg/);
   });
+
+  it.each([2.5, -3, 0])(
+    '%d of them are refused at their box, before it is known what one takes',
+    (castings) => {
+      const refused = plannedRun({ castings }, facts);
+      expect(problemOf(refused!).values).toMatchObject({ input: 'castings', value: castings });
+    },
+  );
 
   it('nothing is said before it is known how many, and what one takes', () => {
     expect(plannedRun({ mixedG: 588 }, facts)).toBeUndefined();

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { finding } from '../../problem';
+import { finding, type Problem } from '../../problem';
 import { formatMass } from '../../units';
 import { buyWords, needWords, runBecause, stockWords } from '../../words/runWords';
 import type { RunPlan } from '../../yield';
@@ -10,6 +10,7 @@ import { FigureTable } from '../parts/FigureTable';
 import { Question } from '../parts/Question';
 import { SelectField } from '../parts/SelectField';
 import type { Mark } from '../parts/StatusMark';
+import { sayOnPage } from '../words/sayOnPage';
 import { daysWords, RUN_LABELS, runAnswer, runAskWords, runAssumed } from '../words/bookRun';
 import type { BookProps } from './bookProps';
 import { FormBox } from './FormBox';
@@ -29,12 +30,13 @@ export function RunQuestion({ book, no }: Pick<BookProps, 'book' | 'no'>) {
   const facts = piece === undefined ? undefined : runFacts(piece, core, __APP_VERSION__);
   const asked = facts === undefined || form.isUnread ? undefined : plannedRun(typedOf(form), facts);
   const run = asked?.ok === true ? asked.value : undefined;
+  const problem = asked?.ok === false ? asked.problem : undefined;
   const assumed = facts === undefined ? {} : runAssumed(facts);
   return (
     <Question
       no={no}
-      mark={markOf(run)}
-      ask={runAskWords(form.value('castings'))}
+      mark={problem === undefined ? markOf(run) : 'stop'}
+      ask={runAskWords(problem === undefined ? form.value('castings') : undefined)}
       answer={run === undefined ? undefined : <Verdict>{runAnswer(run.plan)}</Verdict>}
     >
       {book.piece === undefined && (
@@ -54,10 +56,10 @@ export function RunQuestion({ book, no }: Pick<BookProps, 'book' | 'no'>) {
       )}
       {facts !== undefined && (
         <>
-          <Boxes form={form} names={FIRST} assumed={assumed} />
+          <Boxes {...{ form, assumed, problem }} names={FIRST} />
           <details>
             <summary>Spares, days, mold life and costs</summary>
-            <Boxes form={form} names={OTHERS} assumed={assumed} />
+            <Boxes {...{ form, assumed, problem }} names={OTHERS} />
           </details>
           {run === undefined && asked === undefined && (
             <p className="note">
@@ -68,7 +70,7 @@ export function RunQuestion({ book, no }: Pick<BookProps, 'book' | 'no'>) {
           )}
         </>
       )}
-      {asked?.ok === false && <Complaint problem={asked.problem} />}
+      {problem !== undefined && !isOfBox(problem) && <Complaint problem={problem} />}
       {run !== undefined && <RunFigures run={run} />}
     </Question>
   );
@@ -78,19 +80,31 @@ function Boxes({
   form,
   names,
   assumed,
+  problem,
 }: {
   form: Form<RunField>;
   names: readonly RunField[];
   assumed: ReturnType<typeof runAssumed>;
+  problem: Problem | undefined;
 }) {
   return (
     <div className="fields">
       {names.map((name) => (
-        <FormBox key={name} form={form} name={name} label={RUN_LABELS[name]} assumed={assumed[name]} />
+        <FormBox
+          key={name}
+          form={form}
+          name={name}
+          label={RUN_LABELS[name]}
+          assumed={assumed[name]}
+          complaint={problem?.values.input === name ? sayOnPage(problem) : undefined}
+        />
       ))}
     </div>
   );
 }
+
+/** What is said of one box stands at that box. */
+const isOfBox = ({ values }: Problem): boolean => String(values.input) in RUN_FIELDS;
 
 function typedOf(form: Form<RunField>): RunTyped {
   const typed = Object.fromEntries(

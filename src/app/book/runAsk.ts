@@ -14,6 +14,7 @@ import {
   type RunPlan,
 } from '../../yield';
 import { roundParts } from '../../yield/rounding';
+import { checkRun } from '../../yield/run/checkRun';
 import { castingCode } from '../words/castingCode';
 
 /** What the shop knows of a run: the foam of the casting in hand, what is weighed for it, what is left of it. */
@@ -100,6 +101,8 @@ export interface PlannedRun {
 export function plannedRun(typed: RunTyped, facts: RunFacts): Outcome<PlannedRun> | undefined {
   const { mixedG, castings, molds = facts.molds, ...more } = typed;
   if (castings === undefined) return undefined;
+  const counted = checkRun({ castings, molds });
+  if (!counted.ok) return counted;
   const { ratio, stepG, stock, kits, openMin, foamPerKg } = facts;
   const parts = mixedG === undefined ? facts.plan : roundParts({ mixedG, ratio, stepG });
   if (parts === undefined) return undefined;
