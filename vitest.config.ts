@@ -54,6 +54,7 @@ export default defineConfig({
       provider: 'v8',
       include: ['src/{geometry,yield,plan,job}/**/*.ts'],
       reporter: ['json'],
+      reportOnFailure: true,
     },
     projects: [
       // Modules are read once a thread, not once a file: reading them took a third of the time.

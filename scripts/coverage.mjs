@@ -31,7 +31,10 @@ if (at < 0) {
     // What the tests say goes to stderr: the counts alone can be kept in a file.
     { cwd: root, stdio: ['ignore', 2, 2] },
   );
-  if (status !== 0) throw new Error('A test failed: npm run test:unit says which.');
+  if (status !== 0) {
+    console.error('A test failed, see above; what was counted stands all the same.');
+    process.exitCode = 1;
+  }
 }
 
 const found = Object.values(JSON.parse(readFileSync(file, 'utf8'))).map((one) => ({
