@@ -7,3 +7,8 @@ export const STATUS_WORDS: Record<Status, string> = {
   stop: 'Stop',
   unknown: 'Not checked',
 };
+
+const RANK: readonly Status[] = ['fine', 'unknown', 'look', 'stop'];
+
+/** What is not checked is worse than what is fine, and less bad than what was looked at and found wanting. */
+export const isWorse = (one: Status, other: Status): boolean => RANK.indexOf(one) > RANK.indexOf(other);

@@ -1,4 +1,5 @@
 import type { Code, Problem } from '../problem';
+import { isWorse } from './statusWords';
 
 /** Checks that say in their own words what a finding of the plan says already. */
 const TWINS: Readonly<Partial<Record<Code, readonly Code[]>>> = {
@@ -17,10 +18,6 @@ const TWINS: Readonly<Partial<Record<Code, readonly Code[]>>> = {
   ],
 };
 
-const RANK: readonly Problem['status'][] = ['fine', 'unknown', 'look', 'stop'];
-const isWorse = (one: Problem, other: Problem): boolean =>
-  RANK.indexOf(one.status) > RANK.indexOf(other.status);
-
 /**
  * For a person: of a check and a finding that tell one thing the worse one stays, of two that are alike the finding. Scripts get all of
  * them.
@@ -29,7 +26,7 @@ export const toldOnce = (findings: readonly Problem[]): Problem[] =>
   findings.filter((one) =>
     findings.every(
       (other) =>
-        (TWINS[one.code]?.includes(other.code) !== true || isWorse(one, other)) &&
-        (TWINS[other.code]?.includes(one.code) !== true || !isWorse(other, one)),
+        (TWINS[one.code]?.includes(other.code) !== true || isWorse(one.status, other.status)) &&
+        (TWINS[other.code]?.includes(one.code) !== true || !isWorse(other.status, one.status)),
     ),
   );

@@ -1,20 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { ScanFile, TriangleMesh } from '../../src/geometry';
+import type { ScanFile } from '../../src/geometry';
 import { sizeScan, type Size, type SizeOptions } from '../../src/plan';
 import { expectClose } from '../support/close';
 import { lcg } from '../support/lcg';
 import { jittered } from '../support/looseCorners';
 import { joined, moved } from '../support/meshTools';
+import { scanOf } from '../support/moldBench';
 import { valueOf } from '../support/outcome';
 import { box } from '../support/shapes';
-
-const scanOf = (mesh: TriangleMesh): ScanFile => ({
-  mesh,
-  format: 'stl',
-  trianglesRead: mesh.triangles.length / 3,
-  coordinateStep: 0,
-  findings: [],
-});
 
 const sized = (scan: ScanFile, options: SizeOptions): Size =>
   valueOf(sizeScan(scan, { fileUnit: 'mm', up: '+z', ...options }));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { figuresOf, preparePour, type OpenedFigure, type PourAsk } from '../../src/plan';
 import { expectClose } from '../support/close';
-import { BY_HAND, type Of } from '../support/figuresByHand';
+import { BY_HAND, inputsOf } from '../support/figuresByHand';
 import { FULL_POUR as ASK } from '../support/fullPour';
 import { valueOf } from '../support/outcome';
 
@@ -35,14 +35,14 @@ describe('every number can be opened', () => {
   });
 
   it.each(Object.keys(BY_HAND))('and the inputs shown give %s by hand', (key) => {
-    const { value, inputs } = figures.get(key)!;
-    const of: Of = (title) => {
-      const found = inputs.find((one) => one.title === title);
-      if (found === undefined) throw new Error(`${key} has no input ${title}`);
-      return found.value;
-    };
+    const figure = figures.get(key)!;
     // The error function by hand is good to seven digits, and that of a far tail to fewer.
-    expectClose(value, BY_HAND[key]!(of), key === 'short_fill_chance' ? 1e-4 : 1e-6, key);
+    expectClose(
+      figure.value,
+      BY_HAND[key]!(inputsOf(figure)),
+      key === 'short_fill_chance' ? 1e-4 : 1e-6,
+      key,
+    );
   });
 
   it('doubts add up as squares over the mass, and stay at 5 % without a cup of today', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { figuresOf, preparePour, type OpenedFigure, type PourAsk } from '../../src/plan';
 import { expectClose } from '../support/close';
-import { BY_HAND, type Of } from '../support/figuresByHand';
+import { BY_HAND, inputsOf, type Of } from '../support/figuresByHand';
 import { FULL_POUR } from '../support/fullPour';
 import { valueOf } from '../support/outcome';
 
@@ -91,16 +91,12 @@ describe.each(TELLINGS)('the same pour told by $told', ({ ask, byHand = {} }) =>
 
   it('every figure follows from what is shown beside it', () => {
     let followed = 0;
-    for (const { key, value, inputs } of figures) {
-      const of: Of = (title) => {
-        const found = inputs.find((one) => one.title === title);
-        if (found === undefined) throw new Error(`${key} has no input ${title}`);
-        return found.value;
-      };
+    for (const figure of figures) {
+      const { key, value } = figure;
       if (worked[key] === undefined) continue;
       followed += 1;
       // The error function by hand is good to seven digits, and that of a far tail to fewer.
-      expectClose(value, worked[key](of), key === 'short_fill_chance' ? 1e-4 : 1e-6, key);
+      expectClose(value, worked[key](inputsOf(figure)), key === 'short_fill_chance' ? 1e-4 : 1e-6, key);
     }
     expect(followed).toBeGreaterThan(40);
   });

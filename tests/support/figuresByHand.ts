@@ -1,5 +1,16 @@
+import type { OpenedFigure } from '../../src/plan';
+
 /** What is shown beside a figure, by its title. */
 export type Of = (title: string) => number;
+
+/** The inputs shown beside a figure; one that is asked for and not shown is a fault. */
+export const inputsOf =
+  ({ key, inputs }: OpenedFigure): Of =>
+  (title) => {
+    const found = inputs.find((one) => one.title === title);
+    if (found === undefined) throw new Error(`${key} has no input ${title}`);
+    return found.value;
+  };
 const phi = (z: number): number => 0.5 * erfc(-z / Math.SQRT2);
 /** Numerical Recipes, fractional error under 1.2e-7. */
 function erfc(x: number): number {

@@ -1,14 +1,10 @@
 import type { Problem, Status } from '../../problem';
+import { isWorse } from '../../words/statusWords';
 import type { Mark } from '../parts/StatusMark';
-
-const RANK: readonly Status[] = ['fine', 'unknown', 'look', 'stop'];
 
 /** A section is as good as the worst of its rows. */
 export const worstOf = (statuses: readonly Status[]): Status =>
-  statuses.reduce<Status>(
-    (worst, status) => (RANK.indexOf(status) > RANK.indexOf(worst) ? status : worst),
-    'fine',
-  );
+  statuses.reduce<Status>((worst, status) => (isWorse(status, worst) ? status : worst), 'fine');
 
 export const worstFinding = (findings: readonly Problem[]): Status =>
   worstOf(findings.map(({ status }) => status));
